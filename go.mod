@@ -1,0 +1,3 @@
+module setbook
+
+go 1.26
