@@ -1,0 +1,167 @@
+package calc
+
+import (
+	"slices"
+	"strings"
+
+	"setbook/calc/unit"
+	"setbook/calc/words"
+)
+
+// Reading is one checked value of an entry.
+type Reading struct {
+	Text    string // as typed, or the name of the option
+	Base    float64
+	Rows    [][]float64
+	Example bool // not given: the calculator's example was taken
+}
+
+// Entry is a full set of checked readings, one an input.
+type Entry struct{ read map[string]Reading }
+
+// Reading is the reading under a key.
+func (e Entry) Reading(key string) Reading { return e.read[key] }
+
+// Habit is how the writer of an entry writes: the decimal mark (0: not known),
+// and the system whose units a bare number is in (Either: a bare number is refused).
+type Habit struct {
+	Decimal byte
+	System  unit.System
+}
+
+// Texts are the texts of an entry by key.
+type Texts map[string]string
+
+// Read checks texts against what the calculator asks for. A missing key takes
+// the example. Every problem is told, not only the first; an entry is returned
+// only where there is none.
+func (c *Calculator) Read(texts Texts, h Habit) (Entry, []Problem) {
+	var problems []Problem
+	for _, key := range sortedKeys(texts) {
+		if !slices.ContainsFunc(c.Inputs, func(in Input) bool { return in.Key == key }) {
+			problems = append(problems, Problem{key, words.Say(
+				"There is no input named “{key}” here. The inputs are: {keys}.",
+				words.Text("key", Cut(key)), words.Text("keys", strings.Join(c.keys(), ", ")))})
+		}
+	}
+	e := Entry{make(map[string]Reading, len(c.Inputs))}
+	for _, in := range c.Inputs {
+		text, given := texts[in.Key]
+		habit := h
+		if !given {
+			text, habit = in.Example, Habit{Decimal: '.'}
+		}
+		r, problem := in.read(text, habit)
+		if problem != nil {
+			problems = append(problems, *problem)
+			continue
+		}
+		r.Example = !given
+		e.read[in.Key] = r
+	}
+	if len(problems) > 0 {
+		return Entry{}, problems
+	}
+	return e, nil
+}
+
+// Example is the entry of examples alone.
+func (c *Calculator) Example() Entry {
+	e, _ := c.Read(nil, Habit{})
+	return e
+}
+
+func (c *Calculator) keys() []string {
+	var keys []string
+	for _, in := range c.Inputs {
+		keys = append(keys, in.Key)
+	}
+	return keys
+}
+
+func sortedKeys(t Texts) []string {
+	keys := make([]string, 0, len(t))
+	for k := range t {
+		keys = append(keys, k)
+	}
+	slices.Sort(keys)
+	return keys
+}
+
+// read checks one text against the input.
+func (in *Input) read(text string, h Habit) (Reading, *Problem) {
+	text = strings.TrimSpace(text)
+	switch {
+	case len(in.Options) > 0:
+		return in.readOption(text)
+	case len(in.Columns) > 0:
+		return in.readTable(text, h)
+	}
+	base, problem := in.readQuantity(text, h)
+	if problem != nil {
+		return Reading{}, problem
+	}
+	return Reading{Text: text, Base: base}, nil
+}
+
+func (in *Input) readOption(text string) (Reading, *Problem) {
+	var names []string
+	for _, o := range in.Options {
+		if strings.EqualFold(o.Name, text) {
+			return Reading{Text: o.Name}, nil
+		}
+		names = append(names, o.Name)
+	}
+	return Reading{}, &Problem{in.Key, words.Say("{field}: read “{read}”. Choose one of: {names}.",
+		words.Named("field", in.Label), words.Text("read", Cut(text)), words.Text("names", strings.Join(names, ", ")))}
+}
+
+func (in *Input) readQuantity(text string, h Habit) (float64, *Problem) {
+	habit := unit.Habit{Decimal: h.Decimal}
+	if h.System != unit.Either || in.As.US.Unit == in.As.Metric.Unit && in.As.US.Unit.Symbol == "" {
+		habit.Bare = in.As.For(h.System).Unit
+	}
+	base, fault := unit.Read(in.Kind, text, habit)
+	if fault != nil {
+		return 0, &Problem{in.Key, in.faultLine(fault)}
+	}
+	if base < in.Min || base > in.Max {
+		return 0, &Problem{in.Key, words.Say("{field}: read {read}. It takes from {low} to {high}.",
+			words.Named("field", in.Label), in.figure("read", base, false),
+			in.figure("low", in.Min, true), in.figure("high", in.Max, true))}
+	}
+	return base, nil
+}
+
+func (in *Input) figure(name string, base float64, both bool) words.Arg {
+	return words.Arg{Name: name, Both: both, Figure: &unit.Figure{Kind: in.Kind, Base: base, As: in.As}}
+}
+
+// Cut keeps what was read short enough to be shown in a sentence.
+func Cut(text string) string {
+	runes := []rune(text)
+	if len(runes) > 40 {
+		return string(runes[:40]) + "…"
+	}
+	return text
+}
+
+// Plain is the text of a reading that means the same to everybody: as it was typed where
+// that is so, else written out with a point decimal and the unit of a system.
+func (in *Input) Plain(r Reading, s unit.System) string {
+	if len(in.Options) > 0 {
+		return r.Text
+	}
+	if len(in.Columns) > 0 {
+		return in.plainTable(r, s)
+	}
+	if base, problem := in.readQuantity(r.Text, Habit{}); problem == nil && base == r.Base {
+		return r.Text
+	}
+	return in.Written(r.Base, unit.Style{System: s})
+}
+
+// Written is a value of the input with its unit and every digit that it needs to read back.
+func (in *Input) Written(base float64, s unit.Style) string {
+	return s.Exact(base, in.As.For(s.System).Unit)
+}

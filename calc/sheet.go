@@ -1,0 +1,82 @@
+package calc
+
+import (
+	"setbook/calc/source"
+	"setbook/calc/unit"
+	"setbook/calc/words"
+)
+
+// Sheet is what a calculator writes. A sheet with problems has nothing else.
+type Sheet struct {
+	Steps    []Step
+	Answers  []Answer
+	Cautions []Caution
+	Drawing  Drawing
+	Problems []Problem
+}
+
+// Sym makes a term from a typed quantity.
+func Sym[T unit.Quantity](symbol string, q T, as unit.Pair) Term {
+	return Term{symbol, unit.Fig(q, as)}
+}
+
+// Step writes one line of the working.
+func (s *Sheet) Step(says words.Line, gives Term, expr string, cite source.Source, terms ...Term) {
+	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, Terms: terms, Gives: gives, Cite: cite})
+}
+
+// StepUS writes a line whose expression needs another factor in US units.
+func (s *Sheet) StepUS(says words.Line, gives Term, expr, exprUS string, cite source.Source, terms ...Term) {
+	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, ExprUS: exprUS, Terms: terms, Gives: gives, Cite: cite})
+}
+
+// Gives writes an answer and returns it, to be added to. The pointer holds until the next answer.
+func Gives[T unit.Quantity](s *Sheet, key string, label words.Msg, q T, as unit.Pair) *Answer {
+	s.Answers = append(s.Answers, Answer{Key: key, Label: label, Is: unit.Fig(q, as)})
+	return &s.Answers[len(s.Answers)-1]
+}
+
+// Between bounds an answer, in its own base units, and says what the spread comes from.
+func (a *Answer) Between(low, high float64, from words.Line) *Answer {
+	a.Low, a.High, a.HasRange, a.From = min(low, high), max(low, high), true, from
+	return a
+}
+
+// First marks an answer to be shown large.
+func (a *Answer) First() *Answer { a.Main = true; return a }
+
+// Says has an answer read as words instead of as a figure.
+func (a *Answer) Says(l words.Line) *Answer { a.Reads = l; return a }
+
+// Wait marks an answer as a waiting time.
+func (a *Answer) Wait() *Answer { a.Waits = true; return a }
+
+// Warn adds a caution.
+func (s *Sheet) Warn(severity Severity, cite source.Source, m words.Msg, with ...words.Arg) {
+	s.Cautions = append(s.Cautions, Caution{words.Say(m, with...), severity, cite})
+}
+
+// Refuse says why the entry cannot be worked, at one of its keys. The work must return after it.
+func (s *Sheet) Refuse(key string, m words.Msg, with ...words.Arg) {
+	s.Problems = append(s.Problems, Problem{key, words.Say(m, with...)})
+}
+
+// Solve works an entry out. A sheet with problems keeps nothing else.
+func (c *Calculator) Solve(e Entry) *Sheet {
+	s := &Sheet{}
+	c.Work(e, s)
+	if len(s.Problems) > 0 {
+		return &Sheet{Problems: s.Problems}
+	}
+	return s
+}
+
+// Answer finds an answer by its key.
+func (s *Sheet) Answer(key string) (Answer, bool) {
+	for _, a := range s.Answers {
+		if a.Key == key {
+			return a, true
+		}
+	}
+	return Answer{}, false
+}
