@@ -42,6 +42,10 @@ type Calculator struct {
 	Inputs []Input
 	Work   func(Entry, *Sheet)
 	Memory []words.Msg // what to do around the sum: common practice, in our own words
+
+	// Checked is said under the sources where no published or independent answer was
+	// found to check this calculator against; a test holds it to the truth.
+	Checked words.Msg
 }
 
 // Step is one line of the working. Expr is written in Go's syntax over the
@@ -72,6 +76,7 @@ type Answer struct {
 	Low, High float64 // base units of Is
 	HasRange  bool
 	From      words.Line
+	Buys      bool       // a quantity to buy: Is is likely, High cautious
 	Main      bool       // shown large, beside the field being typed
 	Reads     words.Line // stands in for the figure: "passes"
 	Waits     bool       // a waiting time that a countdown can be started from

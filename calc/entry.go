@@ -165,3 +165,41 @@ func (in *Input) Plain(r Reading, s unit.System) string {
 func (in *Input) Written(base float64, s unit.Style) string {
 	return s.Exact(base, in.As.For(s.System).Unit)
 }
+
+// Shown is the example as a reader of that style would write it: as declared where it
+// is in the reader's own units, else the same value in them.
+func (in *Input) Shown(s unit.Style) string {
+	if text, ok := in.Again(in.Example, Habit{Decimal: '.'}, s); ok {
+		return text
+	}
+	return in.Example
+}
+
+// Again rewrites a text for a reader of another style. It keeps the text where it is already in a
+// unit of that system, and reports false where it cannot be read.
+func (in *Input) Again(text string, h Habit, s unit.Style) (string, bool) {
+	r, problem := in.read(text, h)
+	switch {
+	case problem != nil:
+		return "", false
+	case len(in.Options) > 0:
+		return r.Text, true
+	case len(in.Columns) > 0:
+		return in.WrittenTable(r.Rows, s), true
+	}
+	same, again := in.readQuantity(text, Habit{Decimal: s.Decimal, System: unit.Either})
+	if again == nil && same == r.Base && in.inSystem(text, s.System) {
+		return text, true
+	}
+	return in.Written(r.Base, s), true
+}
+
+// inSystem reports whether a text is written in units of the system: the unit at its end is looked up
+// among those of the input's kind.
+func (in *Input) inSystem(text string, s unit.System) bool {
+	if in.As.US.Unit == in.As.Metric.Unit {
+		return true
+	}
+	u := unit.Ends(in.Kind, text)
+	return u != nil && u.System == s
+}

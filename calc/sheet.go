@@ -42,6 +42,9 @@ func (a *Answer) Between(low, high float64, from words.Line) *Answer {
 	return a
 }
 
+// Buy marks an answer as a quantity to buy: likely as given, cautious at its high end.
+func (a *Answer) Buy() *Answer { a.Buys = true; return a }
+
 // First marks an answer to be shown large.
 func (a *Answer) First() *Answer { a.Main = true; return a }
 

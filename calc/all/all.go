@@ -1,0 +1,26 @@
+// Package all lists every calculator, in the order of the work.
+package all
+
+import (
+	"setbook/calc"
+	"setbook/calc/batch"
+	"setbook/calc/bed"
+)
+
+// Calculators lists every calculator, in the order of the work.
+func Calculators() []*calc.Calculator {
+	return []*calc.Calculator{
+		&batch.Calculator,
+		&bed.Calculator,
+	}
+}
+
+// ByID finds a calculator.
+func ByID(id string) (*calc.Calculator, bool) {
+	for _, c := range Calculators() {
+		if c.ID == id {
+			return c, true
+		}
+	}
+	return nil, false
+}

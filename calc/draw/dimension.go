@@ -1,0 +1,75 @@
+package draw
+
+import (
+	"math"
+
+	"setbook/calc"
+	"setbook/calc/markup"
+)
+
+// dimension draws a dimension line as ISO 129-1 has it: extension lines, a line
+// with arrowheads, the figure above it. Where the arrows would not fit between
+// the extension lines they stand outside, pointing in.
+func (s *scene) dimension(shape *calc.Shape) {
+	x1, y1 := s.at(shape.Points[0])
+	x2, y2 := s.at(shape.Points[1])
+	dx, dy := x2-x1, y2-y1
+	long := math.Hypot(dx, dy)
+	if long == 0 {
+		return
+	}
+	ux, uy := dx/long, dy/long
+	nx, ny := uy, -ux // to the left of the way from first to second, as seen on the page
+	off := shape.Away * text
+	ax, ay, bx, by := x1+nx*off, y1+ny*off, x2+nx*off, y2+ny*off
+	if off != 0 {
+		past := math.Copysign(beyond, off)
+		s.stroke("dim ext", x1, y1, ax+nx*past, ay+ny*past)
+		s.stroke("dim ext", x2, y2, bx+nx*past, by+ny*past)
+	}
+	if long > 3*arrow {
+		s.stroke("dim", ax, ay, bx, by)
+		s.head(ax, ay, ux, uy)
+		s.head(bx, by, -ux, -uy)
+	} else {
+		s.stroke("dim", ax-ux*2*arrow, ay-uy*2*arrow, bx+ux*2*arrow, by+uy*2*arrow)
+		s.head(ax, ay, -ux, -uy)
+		s.head(bx, by, ux, uy)
+	}
+	s.figure(shape, (ax+bx)/2, (ay+by)/2, ux, uy, off)
+}
+
+// figure writes the figure above its line; along a steep one, turned to be read from the right.
+func (s *scene) figure(shape *calc.Shape, x, y, ux, uy, off float64) {
+	words := s.r.Style.Print(*shape.Dim)
+	if math.Abs(ux) >= math.Abs(uy) {
+		gap := -4.0
+		if off*ux < 0 {
+			gap = text // the line stands below what it measures: write under it
+		}
+		s.letters(x, y+gap, words, "middle", "dim-text", 0)
+		return
+	}
+	side := -4.0
+	if off*uy > 0 { // the line stands to the right
+		side = text
+	}
+	s.letters(x+side, y, words, "middle", "dim-text", -90)
+}
+
+func (s *scene) stroke(class string, x1, y1, x2, y2 float64) {
+	s.box.add(x1, y1)
+	s.box.add(x2, y2)
+	n := markup.Number
+	s.over.Open("path", "class", class, "d", "M"+n(x1)+" "+n(y1)+"L"+n(x2)+" "+n(y2))
+	s.over.Close("path")
+}
+
+// head draws an arrowhead with its point at x, y and its body towards ux, uy.
+func (s *scene) head(x, y, ux, uy float64) {
+	n := markup.Number
+	const half = arrow * 0.18
+	bx, by := x+ux*arrow, y+uy*arrow
+	s.over.Open("path", "class", "arrow", "d", "M"+n(x)+" "+n(y)+"L"+n(bx-uy*half)+" "+n(by+ux*half)+"L"+n(bx+uy*half)+" "+n(by-ux*half)+"Z")
+	s.over.Close("path")
+}

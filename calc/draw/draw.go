@@ -1,0 +1,174 @@
+// Package draw turns a sheet's drawing into SVG: to scale, in line and hatch with
+// dimension lines, and with a title and a description for those who cannot see it.
+package draw
+
+import (
+	"math"
+	"strings"
+	"unicode/utf8"
+
+	"setbook/calc"
+	"setbook/calc/markup"
+	"setbook/calc/words"
+)
+
+// Sizes in CSS px at the width of a phone, where the drawing is about life size on the glass.
+const (
+	wide   = 300.0 // the shapes fit this width
+	high   = 280.0 // and this height
+	text   = 13.0  // letter height of a dimension
+	arrow  = 8.0
+	beyond = 4.0 // an extension line passes the dimension line by this much
+	margin = 6.0
+	frame  = 360.0 // the least width of the whole, so that letters come out at their size
+)
+
+// SVG writes the drawing. The id must be unique on its page: the title, the description and the hatches
+// are named after it. A drawing with a shape that has no size or is not finite is written without that shape.
+func SVG(d *calc.Drawing, id string, r words.Reader) string {
+	s := scene{r: r, id: id, box: empty}
+	if !s.fit(d) {
+		return ""
+	}
+	for i := range d.Shapes {
+		s.shape(&d.Shapes[i])
+	}
+	return s.svg(d)
+}
+
+// scene is a drawing on its way to the page: its scale, what is drawn so far and how far that reaches.
+type scene struct {
+	r     words.Reader
+	id    string
+	scale float64 // px a micrometre
+	body  markup.Writer
+	over  markup.Writer // dimensions and labels, over the shapes
+	used  [calc.Strong + 1]bool
+	box   box
+}
+
+type box struct{ x0, y0, x1, y1 float64 }
+
+var empty = box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+
+func (b *box) add(x, y float64) {
+	b.x0, b.y0 = math.Min(b.x0, x), math.Min(b.y0, y)
+	b.x1, b.y1 = math.Max(b.x1, x), math.Max(b.y1, y)
+}
+
+// fit finds the scale at which all shapes fit.
+func (s *scene) fit(d *calc.Drawing) bool {
+	b := empty
+	for _, shape := range d.Shapes {
+		for _, p := range shape.Points {
+			if finite(p) {
+				b.add(float64(p.X), float64(p.Y))
+			}
+		}
+	}
+	w, h := b.x1-b.x0, b.y1-b.y0
+	if !(w > 0 || h > 0) {
+		return false
+	}
+	s.scale = math.Min(wide/math.Max(w, 1e-9), high/math.Max(h, 1e-9))
+	return true
+}
+
+func finite(p calc.Point) bool {
+	return !math.IsNaN(float64(p.X)) && !math.IsInf(float64(p.X), 0) && !math.IsNaN(float64(p.Y)) && !math.IsInf(float64(p.Y), 0)
+}
+
+// at is a point on the page: y runs down there.
+func (s *scene) at(p calc.Point) (x, y float64) {
+	return float64(p.X) * s.scale, -float64(p.Y) * s.scale
+}
+
+func (s *scene) shape(shape *calc.Shape) {
+	for _, p := range shape.Points {
+		if !finite(p) {
+			return
+		}
+	}
+	switch {
+	case shape.Dim != nil:
+		s.dimension(shape)
+	case shape.Label.Msg != "":
+		s.label(shape)
+	default:
+		s.outline(shape)
+	}
+}
+
+func (s *scene) outline(shape *calc.Shape) {
+	var path strings.Builder
+	for i, p := range shape.Points {
+		x, y := s.at(p)
+		s.box.add(x, y)
+		if i == 0 {
+			path.WriteString("M")
+		} else {
+			path.WriteString("L")
+		}
+		path.WriteString(markup.Number(x) + " " + markup.Number(y))
+	}
+	fill := "none"
+	if shape.Closed {
+		path.WriteString("Z")
+		s.used[shape.Of] = true
+		if _, hatched := hatches[shape.Of]; hatched {
+			fill = "url(#" + s.id + "-" + names[shape.Of] + ")"
+			s.body.Open("path", "class", "ground s-"+names[shape.Of], "d", path.String())
+			s.body.Close("path")
+		}
+	}
+	s.body.Open("path", "class", "line s-"+names[shape.Of], "fill", fill, "d", path.String())
+	s.body.Close("path")
+}
+
+func (s *scene) label(shape *calc.Shape) {
+	x, y := s.at(shape.Points[0])
+	s.letters(x, y+text/3, s.r.Line(shape.Label), anchors[shape.Anchor], "note-text", 0)
+}
+
+var anchors = [...]string{calc.Middle: "middle", calc.Start: "start", calc.End: "end"}
+
+// letters writes a text, and counts the room it takes at six tenths of its height a letter.
+func (s *scene) letters(x, y float64, words, anchor, class string, turn float64) {
+	long := float64(utf8.RuneCountInString(words)) * text * 0.6
+	left := x - long/2
+	switch anchor {
+	case "start":
+		left = x
+	case "end":
+		left = x - long
+	}
+	transform := ""
+	if turn != 0 {
+		s.box.add(x-text, y-long/2)
+		s.box.add(x+text/2, y+long/2)
+		transform = "rotate(" + markup.Number(turn) + " " + markup.Number(x) + " " + markup.Number(y) + ")"
+	} else {
+		s.box.add(left, y-text)
+		s.box.add(left+long, y+text/3)
+	}
+	s.over.In("text", words, "class", class, "x", markup.Number(x), "y", markup.Number(y), "text-anchor", anchor, "transform", transform)
+}
+
+func (s *scene) svg(d *calc.Drawing) string {
+	b := s.box
+	b.x0, b.y0, b.x1, b.y1 = b.x0-margin, b.y0-margin, b.x1+margin, b.y1+margin
+	if spare := frame - (b.x1 - b.x0); spare > 0 {
+		b.x0, b.x1 = b.x0-spare/2, b.x1+spare/2
+	}
+	var w markup.Writer
+	n := markup.Number
+	w.Open("svg", "class", "drawing", "viewBox", n(b.x0)+" "+n(b.y0)+" "+n(b.x1-b.x0)+" "+n(b.y1-b.y0),
+		"role", "img", "aria-labelledby", s.id+"-title "+s.id+"-says", "xmlns", "http://www.w3.org/2000/svg")
+	w.In("title", s.r.Word(d.Title), "id", s.id+"-title")
+	w.In("desc", s.r.Line(d.Says), "id", s.id+"-says")
+	s.patterns(&w)
+	w.Markup(s.body.String())
+	w.Markup(s.over.String())
+	w.Close("svg")
+	return w.String()
+}
