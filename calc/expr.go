@@ -78,7 +78,7 @@ func pieces(expr string, name func(string) (Piece, bool)) []Piece {
 			} else if p, ok := name(word); ok {
 				out = append(out, p)
 			} else {
-				add(word)
+				add(constants(word))
 			}
 			i = j
 			continue
@@ -114,4 +114,12 @@ func functions(name string) string {
 		return "power "
 	}
 	return name + " "
+}
+
+// constants gives the written sign of a constant.
+func constants(name string) string {
+	if name == "pi" {
+		return "π"
+	}
+	return name
 }

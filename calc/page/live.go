@@ -136,3 +136,13 @@ func (l *Live) Field(key string) string {
 	}
 	return ""
 }
+
+// With shows a sheet that was worked elsewhere, as the build and the tests do.
+func (l *Live) With(e calc.Entry, s *calc.Sheet) *Live {
+	l.entry, l.sheet, l.problems = e, s, nil
+	l.texts = calc.Texts{}
+	for _, in := range l.Calculator.Inputs {
+		l.texts[in.Key] = in.Plain(e.Reading(in.Key), l.reader.Style.System)
+	}
+	return l
+}

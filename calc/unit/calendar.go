@@ -5,20 +5,45 @@ import (
 	"strconv"
 )
 
-// printDate writes days since 1970-01-01 as ISO 8601, 2026-06-21. The time
-// package would add 60 KB to the page for this.
+// printDate writes days since 1970-01-01 as ISO 8601, 2026-06-21, and a dash for
+// a year that does not have four digits. The time package would add 60 KB to the
+// page for this.
 func printDate(base float64) string {
-	y, m, d := civil(int64(math.Round(base)))
+	day := math.Round(base)
+	if !(math.Abs(day) < 1e7) {
+		return none
+	}
+	y, m, d := civil(int64(day))
+	if y < 0 || y > 9999 {
+		return none
+	}
 	return pad(y, 4) + "-" + pad(m, 2) + "-" + pad(d, 2)
 }
 
-// printClock writes seconds since midnight as 14:30.
+// printClock writes seconds since midnight as 14:30. A clock goes round: half a
+// minute before midnight is 00:00.
 func printClock(base float64) string {
-	m := int64(math.Floor(base/60+0.5)) % (24 * 60)
-	if m < 0 {
-		m += 24 * 60
-	}
+	m := int64(math.Floor(onClock(base)/60+0.5)) % (24 * 60)
 	return pad(m/60, 2) + ":" + pad(m%60, 2)
+}
+
+// printTime writes seconds since midnight as 14:30, or 14:30:20 where the minute
+// is not whole.
+func printTime(base float64) string {
+	s := int64(math.Floor(onClock(base)+0.5)) % 86_400
+	if s%60 == 0 {
+		return printClock(float64(s))
+	}
+	return pad(s/3600, 2) + ":" + pad(s/60%60, 2) + ":" + pad(s%60, 2)
+}
+
+// onClock brings any number of seconds into one day.
+func onClock(base float64) float64 {
+	s := math.Mod(base, 86_400)
+	if s < 0 {
+		s += 86_400
+	}
+	return s
 }
 
 func pad(n int64, width int) string {

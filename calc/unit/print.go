@@ -13,6 +13,10 @@ type Style struct {
 	Decimal byte
 }
 
+// none is printed where there is no finite figure. The reader takes it for no
+// number.
+const none = "—"
+
 // Print writes a figure in the unit that the style calls for, "4.49 mm".
 func (s Style) Print(f Figure) string {
 	text, _ := s.Form(f.Base, f.As.For(s.System))
@@ -24,10 +28,10 @@ func (s Style) Print(f Figure) string {
 func (s Style) PrintBoth(f Figure) string {
 	first, second := f.As.For(s.System), f.As.For(s.Other())
 	one, _ := s.Form(f.Base, first)
-	if first.Unit == second.Unit {
+	two, _ := s.Form(f.Base, second)
+	if first.Unit == second.Unit || one == two {
 		return one
 	}
-	two, _ := s.Form(f.Base, second)
 	return one + " (" + two + ")"
 }
 
@@ -40,24 +44,24 @@ func (s Style) Other() System {
 }
 
 // Form writes a base value in one form, with its unit, and tells half a unit of
-// the last printed digit, in base units: the most that the print can be off by.
+// the last digit that it was rounded to, in base units: the most that the print
+// can be off by. What lies halfway is rounded away from nought, in decimals as in
+// fractions of an inch (ISO 80000-1, annex B, rule B), which is how a tape is read.
+// A value that is not finite is printed as a dash.
 func (s Style) Form(base float64, f Form) (text string, half float64) {
 	u := f.Unit
-	switch u {
-	case CalendarDay:
+	switch {
+	case math.IsNaN(base) || math.IsInf(base, 0):
+		return none, 0
+	case u == CalendarDay:
 		return printDate(base), 0.5
-	case TimeOfDay:
+	case u == TimeOfDay:
 		return printClock(base), 30
-	}
-	if f.Fraction > 0 {
+	case f.Fraction > 0 && math.Abs(base) < longestFraction:
 		return printFraction(base, f), float64(Inch) / float64(f.Fraction) / 2
 	}
-	digits := f.Digits
-	if digits == 0 {
-		digits = 4
-	}
-	number, step := s.number(u.Of(base), digits)
-	return join(number, u.Symbol), step / 2 * u.Size
+	number, half := s.Number(base, f)
+	return join(number, u.Symbol), half * u.Size
 }
 
 // Number writes the number of a form without its unit, as a step of the working
@@ -72,100 +76,95 @@ func (s Style) Number(base float64, f Form) (text string, half float64) {
 }
 
 // join sets a symbol after its number: a space before it (SP 811, 7.2), except
-// for degrees of arc.
+// for degrees of arc and for what starts with a stroke (6/min).
 func join(number, symbol string) string {
-	if symbol == "" {
-		return number
-	}
-	if symbol == Degrees.Symbol {
+	if symbol == "" || symbol == Degrees.Symbol || symbol[0] == '/' {
 		return number + symbol
 	}
 	return number + " " + symbol
 }
 
-// number writes n to so many significant digits, never fewer than its whole
-// part has, without trailing noughts, and tells the size of the last digit.
+// significant is how many digits of a float64 are trusted. The fifteenth is the
+// last that survives every change of unit, and cutting there lets a tie be a tie:
+// 21.45 is 21.449999999999999 in a float64, and rounds up.
+const significant = 15
+
+// places is the most decimals that are printed.
+const places = 9
+
+// number writes n to so many significant digits, never fewer than its whole part
+// has, without trailing noughts, and tells the size of the last digit it was
+// rounded to: 9.9996 to four digits is 10.00, so it is 10 to the nearest 0.01.
 func (s Style) number(n float64, digits int) (text string, step float64) {
-	decimals := 0
-	if n != 0 {
-		whole := int(math.Floor(math.Log10(math.Abs(n)))) + 1
-		decimals = min(max(digits-whole, 0), 9)
+	if math.IsNaN(n) || math.IsInf(n, 0) {
+		return none, 0
 	}
-	text = strconv.FormatFloat(n, 'f', decimals, 64)
-	if strings.Contains(text, ".") {
-		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
-	}
-	if text == "-0" {
-		text = "0"
-	}
-	text = strings.Replace(text, "-", "−", 1)
-	if s.Decimal == ',' {
-		text = strings.Replace(text, ".", ",", 1)
-	}
-	return text, math.Pow(10, float64(-decimals))
-}
+	var scratch [32]byte
+	e := strconv.AppendFloat(scratch[:0], math.Abs(n), 'e', significant-1, 64)
+	exponent, _ := strconv.Atoi(string(e[significant+2:]))
+	var d [1 + significant]byte // a nought to carry into, then the digits
+	d[0], d[1] = '0', e[0]
+	copy(d[2:], e[2:significant+1])
 
-// printFraction writes a length in feet, inches and a fraction of an inch,
-// rounded half up to the form's fraction, with carry: 11.9999 in is 1'-0".
-func printFraction(base float64, f Form) string {
-	n := int64(math.Floor(math.Abs(base)/float64(Inch)*float64(f.Fraction) + 0.5))
-	den := int64(f.Fraction)
-	whole, num := n/den, n%den
-	for num > 0 && num%2 == 0 && den%2 == 0 {
-		num, den = num/2, den/2
-	}
-	sign := ""
-	if base < 0 && n != 0 {
-		sign = "−"
-	}
-	part := ""
-	if num > 0 {
-		part = strconv.FormatInt(num, 10) + "/" + strconv.FormatInt(den, 10)
-	}
-	if f.Unit != Feet || whole < 12 {
-		switch {
-		case part == "":
-			return sign + strconv.FormatInt(whole, 10) + " in"
-		case whole == 0:
-			return sign + part + " in"
+	whole := exponent + 1 // digits before the mark
+	decimals := min(max(digits-whole, 0), places)
+	kept := whole + decimals
+	if roundUp(d[:], kept) {
+		if whole++; whole+decimals > digits && decimals > 0 {
+			decimals--
 		}
-		return sign + strconv.FormatInt(whole, 10) + " " + part + " in"
+		exponent++
+	} else {
+		copy(d[:], d[1:])
+		d[significant] = '0'
 	}
-	inches := strconv.FormatInt(whole%12, 10)
-	if part != "" {
-		inches += " " + part
-	}
-	return sign + strconv.FormatInt(whole/12, 10) + "'-" + inches + "\""
+	kept = min(max(whole+decimals, 0), significant)
+	step = math.Pow(10, float64(max(-decimals, whole-significant)))
+	return s.decimal(n < 0, d[:kept], exponent), step
 }
 
-// Exact writes a base value in a unit with every digit that it needs to read
-// back as the same value: what a field shows. Inches that are a whole number of
-// sixty-fourths are written as a fraction.
-func (s Style) Exact(base float64, u *Unit) string {
-	switch u {
-	case CalendarDay:
-		return printDate(base)
-	case TimeOfDay:
-		return printClock(base)
-	case Inches:
-		n := base / float64(Inch) * 64
-		if base >= 0 && n == math.Trunc(n) && n < 1<<40 {
-			return printFraction(base, Form{Unit: Inches, Fraction: 64})
+// roundUp rounds digits, which stand behind one nought, to so many of them, and
+// tells whether that carried into the nought.
+func roundUp(d []byte, kept int) bool {
+	switch {
+	case kept < 0:
+		return false
+	case kept >= significant || d[1+kept] < '5':
+		return false
+	}
+	for i := kept; ; i-- {
+		if d[i] != '9' {
+			d[i]++
+			return i == 0
+		}
+		d[i] = '0'
+	}
+}
+
+// decimal writes digits of which the first counts tens to the exponent, without
+// trailing noughts behind the mark, and nought without a sign.
+func (s Style) decimal(minus bool, digits []byte, exponent int) string {
+	var out strings.Builder
+	digits = []byte(strings.TrimRight(string(digits), "0"))
+	if len(digits) == 0 {
+		return "0"
+	}
+	if minus {
+		out.WriteString("−")
+	}
+	for i := min(exponent, 0); i <= max(exponent, len(digits)-1); i++ {
+		if i == exponent+1 {
+			if s.Decimal == ',' {
+				out.WriteByte(',')
+			} else {
+				out.WriteByte('.')
+			}
+		}
+		if 0 <= i && i < len(digits) {
+			out.WriteByte(digits[i])
+		} else {
+			out.WriteByte('0')
 		}
 	}
-	text := strconv.FormatFloat(round12(u.Of(base)), 'f', -1, 64)
-	text = strings.Replace(text, "-", "−", 1)
-	if s.Decimal == ',' {
-		text = strings.Replace(text, ".", ",", 1)
-	}
-	return join(text, u.Symbol)
-}
-
-// round12 drops what a change of unit adds behind the twelfth significant digit.
-func round12(x float64) float64 {
-	y, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 12, 64), 64)
-	if err != nil {
-		return x
-	}
-	return y
+	return out.String()
 }

@@ -74,7 +74,7 @@ func read(k Kind, text string, h Habit) (float64, *Fault) {
 	if !r.fold(text) {
 		return 0, r.refuse(NotNumber)
 	}
-	if len(r.s) == 0 {
+	if r.end == 0 {
 		return 0, r.refuse(Empty)
 	}
 	var base float64
@@ -121,15 +121,14 @@ func limit(k Kind) float64 {
 
 // reader walks over one entry. The first thing that is wrong stays in why.
 type reader struct {
-	kind  Kind
-	habit Habit
-	text  string // as typed, trimmed
-	s     []byte // folded: see fold
-	at    int    // next byte of s
-	minus bool
-	why   Why
-	try   []string
-	buf   [256]byte
+	kind    Kind
+	habit   Habit
+	text    string    // as typed, trimmed
+	folded  [256]byte // the text in one plain alphabet: see fold
+	at, end int       // the place in folded, and the end of what is read
+	minus   bool
+	why     Why
+	try     []string
 }
 
 // fail notes a fault, keeping the first.
@@ -182,11 +181,14 @@ func (r *reader) peek() byte { return r.ahead(0) }
 
 // ahead is the byte n after the next, 0 past the end.
 func (r *reader) ahead(n int) byte {
-	if r.at+n >= len(r.s) {
+	if r.at+n >= r.end {
 		return 0
 	}
-	return r.s[r.at+n]
+	return r.folded[r.at+n]
 }
+
+// rest is what is still to be read.
+func (r *reader) rest() []byte { return r.folded[r.at:r.end] }
 
 // space passes over a space; folding leaves at most one at a place.
 func (r *reader) space() {

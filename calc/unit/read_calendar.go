@@ -8,7 +8,7 @@ func (r *reader) date() float64 {
 	m := r.digits(2)
 	r.want('-')
 	d := r.digits(2)
-	if r.why == 0 && (r.at != len(r.s) || y < 1900 || y > 2200 || m < 1 || m > 12 || d < 1 || d > monthDays(y, m)) {
+	if r.why == 0 && (r.at != r.end || y < 1900 || y > 2200 || m < 1 || m > 12 || d < 1 || d > monthDays(y, m)) {
 		r.fail(NoSuchDate)
 	}
 	if r.why != 0 {
@@ -44,7 +44,7 @@ func (r *reader) clock() float64 {
 		}
 	}
 	r.space()
-	switch half := string(r.s[r.at:]); {
+	switch half := string(r.rest()); {
 	case half == "" && minutes:
 	case half == "am" && 1 <= h && h <= 12:
 		h %= 12

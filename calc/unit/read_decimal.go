@@ -18,7 +18,7 @@ const placesKept = 22
 func (r *reader) decimal() (n typed, plain bool) {
 	start := r.at
 	r.at += r.decimalLength()
-	token := r.s[start:r.at]
+	token := r.folded[start:r.at]
 	if len(token) == 0 {
 		r.fail(NotNumber)
 		return n, false
@@ -45,7 +45,7 @@ func (r *reader) decimalLength() (n int) {
 			n++
 		case (c == '.' || c == ',') && digit(r.ahead(n+1)):
 			n++
-		case c == ' ' && r.digitsAt(n+1) == 3 && r.ahead(n+4) != '/' && leadGroup(r.s[r.at:r.at+n]):
+		case c == ' ' && r.digitsAt(n+1) == 3 && r.ahead(n+4) != '/' && leadGroup(r.folded[r.at:r.at+n]):
 			n++
 		default:
 			return n

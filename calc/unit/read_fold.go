@@ -8,11 +8,12 @@ import (
 // fold writes the text into the reader's buffer in one plain alphabet, so that
 // the grammar meets each thing in one spelling: lower case, ' and " for feet and
 // inches, - for every hyphen and minus, one space for any run of spaces and none
-// beside a stroke, 1/2 for ½, and a stroke for "per". It tells whether the text
-// is short enough to be an entry.
+// beside a stroke, 1/2 for ½, a stroke for "per", and no stop after an
+// abbreviation (in., fl. oz.). It tells whether the text is short enough to be an
+// entry: 40 characters of at most five bytes each fit the buffer.
 func (r *reader) fold(text string) bool {
-	b := r.buf[:0]
-	count, vulgar := 0, false
+	b := r.folded[:0]
+	count, vulgar, stop := 0, false, false
 	for _, c := range text {
 		if count++; count > longest {
 			return false
@@ -22,12 +23,12 @@ func (r *reader) fold(text string) bool {
 			if n := len(b); n > 0 && numeral(b[n-1]) {
 				b = append(b, ' ')
 			}
-			b, vulgar = append(b, f...), true
+			b, vulgar, stop = append(b, f...), true, false
 			continue
 		}
 		out, known := plain(c)
 		if !known {
-			b, vulgar = utf8.AppendRune(b, c), false
+			b, vulgar, stop = utf8.AppendRune(b, c), false, false
 			continue
 		}
 		if out == "" {
@@ -36,13 +37,18 @@ func (r *reader) fold(text string) bool {
 		if vulgar && numeral(out[0]) {
 			b = append(b, ' ')
 		}
-		vulgar = false
-		b = foldNext(b, c, out)
+		if stop && numeral(out[0]) {
+			b = append(b, '.') // ft.5 is no abbreviation
+		}
+		vulgar, stop = false, out == "." && len(b) > 0 && letter(b[len(b)-1])
+		if !stop {
+			b = foldNext(b, c, out)
+		}
 	}
 	if n := len(b); n > 0 && b[n-1] == ' ' {
 		b = b[:n-1]
 	}
-	r.s = b
+	r.end = len(b)
 	return true
 }
 
@@ -72,10 +78,6 @@ func foldNext(b []byte, c rune, out string) []byte {
 	case '\'':
 		if last == '\'' { // two apostrophes are an inch mark
 			b[n-1] = '"'
-			return b
-		}
-	case '.':
-		if letter(last) { // the stop of an abbreviation: in., fl. oz.
 			return b
 		}
 	default:

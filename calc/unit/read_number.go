@@ -1,6 +1,6 @@
 package unit
 
-import "strings"
+import "bytes"
 
 // shape is how a number was written, because that tells the unit: only builders
 // in inches write halves.
@@ -141,10 +141,10 @@ func (r *reader) refuseHyphen(start int, whole bool) {
 	if r.why != 0 {
 		return
 	}
-	a, b, unit := string(r.s[start:end]), string(r.s[end+n:r.at]), string(r.s[r.at:])
-	if r.kind == KindLength && whole && second && (unit == "" || Inches.spelled(r.s[r.at:])) {
+	a, b, unit := string(r.folded[start:end]), string(r.folded[end+n:r.at]), string(r.rest())
+	if r.kind == KindLength && whole && second && (unit == "" || Inches.spelled(bytes.TrimSpace(r.rest()))) {
 		r.fail(AmbiguousHyphen, a+"' "+b+"\"", a+" "+b+"/16 in")
 		return
 	}
-	r.fail(AmbiguousHyphen, a+unit, strings.TrimSpace(b+unit))
+	r.fail(AmbiguousHyphen, a+unit, b+unit)
 }

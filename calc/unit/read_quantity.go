@@ -1,5 +1,7 @@
 package unit
 
+import "bytes"
+
 // quantity reads a number with its unit, or several of falling size (6 ft 3 in),
 // to the end of the entry.
 func (r *reader) quantity() float64 {
@@ -7,8 +9,13 @@ func (r *reader) quantity() float64 {
 	if r.why != 0 {
 		return 0
 	}
+	return r.measure(n)
+}
+
+// measure reads what follows the first number of a quantity.
+func (r *reader) measure(n typed) float64 {
 	r.space()
-	rest := r.s[r.at:]
+	rest := r.rest()
 	if len(rest) == 0 {
 		return r.bare(n)
 	}
@@ -16,12 +23,11 @@ func (r *reader) quantity() float64 {
 		return r.degrees(n)
 	}
 	if u := r.unit(rest); u != nil {
-		r.at = len(r.s)
 		return r.of(n, u)
 	}
 	switch c := rest[0]; {
 	case c == ':' && r.kind == KindSpan:
-		r.span(n)
+		r.span()
 		return 0
 	case numeral(c), c == ':', c == 'e' && len(rest) > 1 && (digit(rest[1]) || rest[1] == '-' || rest[1] == '+'):
 		r.fail(NotNumber)
@@ -88,16 +94,16 @@ func (r *reader) degrees(n typed) float64 {
 			}
 		}
 	}
-	number := string(r.s[:r.at])
+	number := string(bytes.TrimSpace(r.folded[:r.at]))
 	r.fail(NoUnit, number+" °F", number+" °C")
 	return 0
 }
 
 // span refuses 1:30, which may be minutes or seconds after the colon.
-func (r *reader) span(n typed) {
-	first := string(r.s[:r.at])
+func (r *reader) span() {
+	first := string(r.folded[:r.at])
 	r.at++
-	last := string(r.s[r.at:])
+	last := string(r.rest())
 	r.fail(NotNumber, first+" h "+last+" min", first+" min "+last+" s")
 }
 
@@ -158,12 +164,12 @@ func (r *reader) chain(n typed) (base float64) {
 // follows reads which unit comes after one in a chain, and whether it is the last
 // thing in the entry. After feet, a number alone is inches.
 func (r *reader) follows(u *Unit) (next *Unit, last bool) {
-	rest := r.s[r.at:]
+	rest := r.rest()
 	if len(rest) == 0 {
 		if u == Feet {
 			return Inches, true
 		}
-		r.fail(NoUnit)
+		r.fail(NoUnit, r.text+" "+after(u))
 		return nil, false
 	}
 	next = r.unit(rest)
@@ -182,6 +188,18 @@ func (r *reader) follows(u *Unit) (next *Unit, last bool) {
 		return next, last
 	}
 	return nil, false
+}
+
+// after is the symbol of the unit that comes next in a chain.
+func after(u *Unit) string {
+	for _, c := range chains {
+		for i, v := range c[:len(c)-1] {
+			if u == v {
+				return c[i+1].Symbol
+			}
+		}
+	}
+	return ""
 }
 
 // inChain tells whether a unit may follow another in one quantity.

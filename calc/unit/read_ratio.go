@@ -4,12 +4,9 @@ import "bytes"
 
 // ratio reads 2 %, 0.02, 1:48, 1/48, 1 in 48, and a rise in a run: 1/4 in per ft,
 // 20 mm/m, 2 in / 8 ft. A stroke between two numbers is a ratio whatever a bare
-// number means, and so is not a fraction of a per cent.
+// number means: 1/48 is never a forty-eighth of a per cent.
 func (r *reader) ratio() float64 {
 	start := r.at
-	if stroke := r.lengthStroke(); stroke > 0 {
-		return r.rise(stroke)
-	}
 	n := r.number()
 	if r.why != 0 {
 		return 0
@@ -18,17 +15,21 @@ func (r *reader) ratio() float64 {
 	case r.peek() == ' ' && r.ahead(1) == ':':
 		r.at += 2
 		return r.to(n)
-	case r.peek() == ':', r.peek() == '/' && numeral(r.ahead(1)):
+	case r.peek() == ':', r.peek() == '/' && numeral(r.ahead(1)) && n.shape == decimal:
 		r.at++
 		return r.to(n)
-	case bytes.HasPrefix(r.s[r.at:], oneIn) && digit(r.ahead(len(oneIn))):
+	case bytes.HasPrefix(r.rest(), oneIn) && digit(r.ahead(len(oneIn))):
 		r.at += len(oneIn)
 		return r.to(n)
-	case r.at == len(r.s) && n.shape == simple:
+	case r.at == r.end && n.shape == simple:
 		return n.base(Plain, r.minus)
 	}
-	r.at = start
-	return r.quantity()
+	r.space()
+	if stroke := r.stroke(); stroke > 0 && r.unit(r.rest()) == nil {
+		r.at = start
+		return r.rise(stroke)
+	}
+	return r.measure(n)
 }
 
 // oneIn stands in 1 in 80, a fall as British drawings give it. Read as inches, 1
@@ -41,7 +42,7 @@ func (r *reader) to(n typed) float64 {
 	m := r.number()
 	switch {
 	case r.why != 0:
-	case r.at != len(r.s):
+	case r.at != r.end:
 		r.fail(NotNumber)
 	case m.top == 0:
 		r.fail(ZeroDenominator)
@@ -52,11 +53,11 @@ func (r *reader) to(n typed) float64 {
 	return n.base(Plain, r.minus) / m.base(Plain, false)
 }
 
-// lengthStroke finds the stroke between two lengths: the first one that follows a
-// unit, where what stands before it is no unit of its own (W/m2). 0 is none.
-func (r *reader) lengthStroke() int {
-	for i := r.at + 1; i < len(r.s); i++ {
-		if r.s[i] == '/' && !numeral(r.s[i-1]) {
+// stroke is where the first stroke stands that follows a unit and so is no
+// fraction's, 0 for nowhere.
+func (r *reader) stroke() int {
+	for i := r.at + 1; i < r.end; i++ {
+		if r.folded[i] == '/' && !digit(r.folded[i-1]) {
 			return i
 		}
 	}
@@ -65,31 +66,26 @@ func (r *reader) lengthStroke() int {
 
 // rise reads a length over a length, or over one of a unit of length.
 func (r *reader) rise(stroke int) float64 {
-	whole := r.s
-	lengths := reader{kind: KindLength, habit: Habit{Decimal: r.habit.Decimal}, text: r.text, minus: r.minus}
-	lengths.s, lengths.at = whole[:stroke], r.at
-	rise := lengths.quantity()
-	lengths.s, lengths.at, lengths.minus = whole, stroke+1, false
+	kind, end := r.kind, r.end
+	r.kind, r.end = KindLength, stroke
+	rise := r.quantity()
+	r.at, r.end, r.minus = stroke+1, end, false
 	run := 0.0
-	switch {
-	case lengths.why != 0:
-	case numeral(lengths.peek()):
-		run = lengths.quantity()
+	switch u := r.unit(r.rest()); {
+	case r.why != 0:
+	case numeral(r.peek()):
+		run = r.quantity()
+	case u == nil:
+		r.fail(UnknownUnit)
+	case u.Kind != KindLength:
+		r.fail(WrongKind)
 	default:
-		u := lengths.unit(whole[lengths.at:])
-		switch {
-		case u == nil:
-			lengths.fail(UnknownUnit)
-		case u.Kind != KindLength:
-			lengths.fail(WrongKind)
-		default:
-			run = u.Size
-		}
+		run = u.Size
 	}
-	if lengths.why == 0 && run == 0 {
-		lengths.fail(ZeroDenominator)
+	r.kind = kind
+	if r.why == 0 && run == 0 {
+		r.fail(ZeroDenominator)
 	}
-	r.why, r.try = lengths.why, lengths.try
 	if r.why != 0 {
 		return 0
 	}

@@ -1,5 +1,7 @@
 package unit
 
+import "bytes"
+
 // Symbols lists the symbols that the reader takes for a kind.
 func Symbols(k Kind) (symbols []string) {
 	for _, u := range All {
@@ -60,15 +62,12 @@ func same(symbol string, word []byte) bool {
 
 // word is the folded text from here up to the next digit: a unit among several.
 func (r *reader) word() []byte {
-	end := r.at
-	for end < len(r.s) && !digit(r.s[end]) {
-		end++
+	word := r.rest()
+	if i := bytes.IndexAny(word, "0123456789"); i >= 0 {
+		word = word[:i]
 	}
 	// ft -3: the space and the hyphen belong to what follows.
-	for end > r.at && (r.s[end-1] == ' ' || r.s[end-1] == '-') {
-		end--
-	}
-	return r.s[r.at:end]
+	return bytes.TrimRight(word, " -")
 }
 
 // refuseWord tells a word that spells no unit from what is no word at all.
@@ -103,9 +102,8 @@ func (r *reader) british(n typed, word []byte) bool {
 			continue
 		}
 		// 4.54609 L: Weights and Measures Act 1985, schedule 1.
-		litres := n.base(Gallons, r.minus) / Gallons.Size * gallons * 4.54609
-		s := Style{Decimal: r.habit.Decimal}
-		text, _ := s.Form(float64(Litre)*litres, Form{Unit: Litres, Digits: 6})
+		litres := n.base(One, r.minus) * gallons * 4.54609
+		text, _ := Style{Decimal: r.habit.Decimal}.Form(Litres.Base(litres), Form{Unit: Litres, Digits: 6})
 		r.fail(UnknownUnit, text)
 		return true
 	}
