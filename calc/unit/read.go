@@ -54,7 +54,7 @@ const longest = 40
 // exactly.
 func Read(k Kind, text string, h Habit) (base float64, fault *Fault) {
 	base, fault = read(k, text, h)
-	if fault == nil || fault.Try == nil {
+	if fault == nil || fault.Try == nil && fault.Why != AmbiguousHyphen {
 		return base, fault
 	}
 	// A hint that would be refused in its turn is no help.
@@ -65,6 +65,9 @@ func Read(k Kind, text string, h Habit) (base float64, fault *Fault) {
 		}
 	}
 	fault.Try = reads
+	if reads == nil && (fault.Why == AmbiguousHyphen || fault.Why == AmbiguousComma) {
+		fault.Why = NotNumber // two ways to read it, and neither can be
+	}
 	return base, fault
 }
 

@@ -49,8 +49,8 @@ func (r *reader) number() typed {
 		r.at++
 		feet, inches := n.top, r.whole()
 		r.at++
-		if inches > 11 || feet > 1e6 {
-			r.fail(AmbiguousHyphen)
+		if inches > 11 || feet > 1e6 || r.kind != KindLength {
+			r.fail(NotNumber)
 			return n
 		}
 		return r.mixed(feet*12+inches, feetAndInch)

@@ -1,6 +1,9 @@
 package unit
 
-import "bytes"
+import (
+	"bytes"
+	"strings"
+)
 
 // quantity reads a number with its unit, or several of falling size (6 ft 3 in),
 // to the end of the entry.
@@ -45,7 +48,8 @@ func (r *reader) of(n typed, u *Unit) float64 {
 	case u.Kind != r.kind:
 		r.fail(WrongKind)
 	case n.shape == feetAndInch && u != Inches:
-		r.fail(AmbiguousHyphen)
+		// 6-3 1/2 ft: feet, inches and a fraction have no one unit.
+		r.fail(AmbiguousHyphen, strings.Replace(string(bytes.TrimSpace(r.folded[:r.at])), "-", "' ", 1)+"\"")
 	}
 	return n.base(u, r.minus)
 }

@@ -65,23 +65,23 @@ var (
 	Centimetres = &Unit{Kind: KindLength, Symbol: "cm", Also: []string{"centimetre", "centimetres", "centimeter", "centimeters"}, Size: 1e4, System: Metric}
 	Metres      = &Unit{Kind: KindLength, Symbol: "m", Also: []string{"metre", "metres", "meter", "meters"}, Size: float64(Metre), System: Metric}
 
-	SquareInches      = &Unit{Kind: KindArea, Symbol: "in²", Also: []string{"sq in", "sqin"}, Size: float64(SquareInch), System: US}
-	SquareFeet        = &Unit{Kind: KindArea, Symbol: "ft²", Also: []string{"sq ft", "sqft", "sf", "square foot", "square feet"}, Size: float64(SquareFoot), System: US}
-	SquareYards       = &Unit{Kind: KindArea, Symbol: "yd²", Also: []string{"sq yd", "sqyd"}, Size: 9 * float64(SquareFoot), System: US}
-	SquareMillimetres = &Unit{Kind: KindArea, Symbol: "mm²", Also: []string{"sq mm"}, Size: 1e6, System: Metric}
-	SquareCentimetres = &Unit{Kind: KindArea, Symbol: "cm²", Also: []string{"sq cm"}, Size: 1e8, System: Metric}
-	SquareMetres      = &Unit{Kind: KindArea, Symbol: "m²", Also: []string{"sq m", "sqm"}, Size: float64(SquareMetre), System: Metric}
+	SquareInches      = &Unit{Kind: KindArea, Symbol: "in²", Also: []string{"in2", "sq in", "sqin"}, Size: float64(SquareInch), System: US}
+	SquareFeet        = &Unit{Kind: KindArea, Symbol: "ft²", Also: []string{"ft2", "sq ft", "sqft", "sf", "square foot", "square feet"}, Size: float64(SquareFoot), System: US}
+	SquareYards       = &Unit{Kind: KindArea, Symbol: "yd²", Also: []string{"yd2", "sq yd", "sqyd"}, Size: 9 * float64(SquareFoot), System: US}
+	SquareMillimetres = &Unit{Kind: KindArea, Symbol: "mm²", Also: []string{"mm2", "sq mm"}, Size: 1e6, System: Metric}
+	SquareCentimetres = &Unit{Kind: KindArea, Symbol: "cm²", Also: []string{"cm2", "sq cm"}, Size: 1e8, System: Metric}
+	SquareMetres      = &Unit{Kind: KindArea, Symbol: "m²", Also: []string{"m2", "sq m", "sqm"}, Size: float64(SquareMetre), System: Metric}
 
-	CubicInches = &Unit{Kind: KindVolume, Symbol: "in³", Also: []string{"cu in"}, Size: 16_387_064, System: US}
-	CubicFeet   = &Unit{Kind: KindVolume, Symbol: "ft³", Also: []string{"cu ft", "cf"}, Size: float64(CubicFoot), System: US}
-	CubicYards  = &Unit{Kind: KindVolume, Symbol: "yd³", Also: []string{"cu yd"}, Size: 27 * float64(CubicFoot), System: US}
+	CubicInches = &Unit{Kind: KindVolume, Symbol: "in³", Also: []string{"in3", "cu in"}, Size: 16_387_064, System: US}
+	CubicFeet   = &Unit{Kind: KindVolume, Symbol: "ft³", Also: []string{"ft3", "cu ft", "cf"}, Size: float64(CubicFoot), System: US}
+	CubicYards  = &Unit{Kind: KindVolume, Symbol: "yd³", Also: []string{"yd3", "cu yd"}, Size: 27 * float64(CubicFoot), System: US}
 	Gallons     = &Unit{Kind: KindVolume, Symbol: "gal", Also: []string{"gallon", "gallons", "us gal"}, Size: float64(Gallon), System: US}
-	Quarts      = &Unit{Kind: KindVolume, Symbol: "qt", Also: []string{"quart", "quarts"}, Size: float64(Quart), System: US}
-	Pints       = &Unit{Kind: KindVolume, Symbol: "pt", Also: []string{"pint", "pints"}, Size: float64(Gallon) / 8, System: US}
-	FluidOunces = &Unit{Kind: KindVolume, Symbol: "fl oz", Also: []string{"floz", "fluid ounce", "fluid ounces"}, Size: float64(FluidOunce), System: US}
+	Quarts      = &Unit{Kind: KindVolume, Symbol: "qt", Also: []string{"us qt", "quart", "quarts"}, Size: float64(Quart), System: US}
+	Pints       = &Unit{Kind: KindVolume, Symbol: "pt", Also: []string{"us pt", "pint", "pints"}, Size: float64(Gallon) / 8, System: US}
+	FluidOunces = &Unit{Kind: KindVolume, Symbol: "fl oz", Also: []string{"us fl oz", "floz", "fluid ounce", "fluid ounces"}, Size: float64(FluidOunce), System: US}
 	Millilitres = &Unit{Kind: KindVolume, Symbol: "mL", Also: []string{"cc", "cm3", "millilitre", "millilitres", "milliliter", "milliliters"}, Size: float64(Millilitre), System: Metric}
 	Litres      = &Unit{Kind: KindVolume, Symbol: "L", Also: []string{"litre", "litres", "liter", "liters", "dm3"}, Size: float64(Litre), System: Metric}
-	CubicMetres = &Unit{Kind: KindVolume, Symbol: "m³", Also: []string{"cu m"}, Size: float64(CubicMetre), System: Metric}
+	CubicMetres = &Unit{Kind: KindVolume, Symbol: "m³", Also: []string{"m3", "cu m"}, Size: float64(CubicMetre), System: Metric}
 
 	Pounds    = &Unit{Kind: KindMass, Symbol: "lb", Also: []string{"lbs", "pound", "pounds", "#"}, Size: float64(Pound), System: US}
 	Ounces    = &Unit{Kind: KindMass, Symbol: "oz", Also: []string{"ounce", "ounces"}, Size: float64(Ounce), System: US}
@@ -89,12 +89,12 @@ var (
 	Kilograms = &Unit{Kind: KindMass, Symbol: "kg", Also: []string{"kilo", "kilos", "kilogram", "kilograms"}, Size: float64(Kilogram), System: Metric}
 	Tonnes    = &Unit{Kind: KindMass, Symbol: "t", Also: []string{"tonne", "tonnes"}, Size: 1000 * float64(Kilogram), System: Metric}
 
-	PoundsPerCubicFoot     = &Unit{Kind: KindDensity, Symbol: "lb/ft³", Also: []string{"pcf", "lb/cu ft"}, Size: poundPerCubicFoot, Over: 28_316_846_592, System: US}
+	PoundsPerCubicFoot     = &Unit{Kind: KindDensity, Symbol: "lb/ft³", Also: []string{"lb/ft3", "pcf", "lb/cu ft"}, Size: poundPerCubicFoot, Over: 28_316_846_592, System: US}
 	PoundsPerGallon        = &Unit{Kind: KindDensity, Symbol: "lb/gal", Also: []string{"ppg"}, Size: 0.45359237 / 0.003785411784, Over: 3_785_411_784, System: US}
-	KilogramsPerCubicMetre = &Unit{Kind: KindDensity, Symbol: "kg/m³", Size: 1, System: Metric}
+	KilogramsPerCubicMetre = &Unit{Kind: KindDensity, Symbol: "kg/m³", Also: []string{"kg/m3"}, Size: 1, System: Metric}
 	KilogramsPerLitre      = &Unit{Kind: KindDensity, Symbol: "kg/L", Also: []string{"g/ml", "g/cm3"}, Size: 1000, System: Metric}
 
-	CubicFeetPerPound = &Unit{Kind: KindYield, Symbol: "ft³/lb", Also: []string{"cu ft/lb"}, Size: 0.028316846592 / 0.45359237, Over: 453_592_370_000, System: US}
+	CubicFeetPerPound = &Unit{Kind: KindYield, Symbol: "ft³/lb", Also: []string{"ft3/lb", "cu ft/lb"}, Size: 0.028316846592 / 0.45359237, Over: 453_592_370_000, System: US}
 	LitresPerKilogram = &Unit{Kind: KindYield, Symbol: "L/kg", Size: 0.001, Over: 1000, System: Metric}
 
 	Fahrenheit = &Unit{Kind: KindTemperature, Symbol: "°F", Also: []string{"f", "deg f", "degf"}, Size: 5.0 / 9, Over: 9, Zero: -160.0 / 9, System: US}
@@ -123,17 +123,17 @@ var (
 	EachHour   = &Unit{Kind: KindPerMinute, Symbol: "/h", Also: []string{"/hour", "/hr", "an hour"}, Size: 1.0 / 60, Over: 60}
 	FramesRate = &Unit{Kind: KindPerSecond, Symbol: "fps", Also: []string{"frames/s", "hz", "/s"}, Size: 1}
 
-	SquareFeetPerHour   = &Unit{Kind: KindAreaRate, Symbol: "ft²/h", Also: []string{"sq ft/h", "sf/h", "ft2/hr", "ft2/hour", "sq ft/hour"}, Size: 0.09290304 / 3600, Over: 3600e8, System: US}
-	SquareMetresPerHour = &Unit{Kind: KindAreaRate, Symbol: "m²/h", Also: []string{"m2/hr", "m2/hour"}, Size: 1.0 / 3600, Over: 3600, System: Metric}
+	SquareFeetPerHour   = &Unit{Kind: KindAreaRate, Symbol: "ft²/h", Also: []string{"ft2/h", "sq ft/h", "sf/h", "ft2/hr", "ft2/hour", "sq ft/hour"}, Size: 0.09290304 / 3600, Over: 3600e8, System: US}
+	SquareMetresPerHour = &Unit{Kind: KindAreaRate, Symbol: "m²/h", Also: []string{"m2/h", "m2/hr", "m2/hour"}, Size: 1.0 / 3600, Over: 3600, System: Metric}
 
 	PSI         = &Unit{Kind: KindPressure, Symbol: "psi", Also: []string{"lb/in2"}, Size: 4.4482216152605 / 0.00064516, Over: 6_451_600_000, System: US}
 	Megapascals = &Unit{Kind: KindPressure, Symbol: "MPa", Also: []string{"n/mm2"}, Size: 1e6, System: Metric}
 	Hectopascal = &Unit{Kind: KindPressure, Symbol: "hPa", Also: []string{"mbar"}, Size: 100, System: Metric}
 
-	WattsPerSquareMetre = &Unit{Kind: KindIrradiance, Symbol: "W/m²", Size: 1}
+	WattsPerSquareMetre = &Unit{Kind: KindIrradiance, Symbol: "W/m²", Also: []string{"w/m2"}, Size: 1}
 
-	PoundsPerSquareFootHour     = &Unit{Kind: KindEvaporation, Symbol: "lb/ft²·h", Also: []string{"lb/ft2/h", "lb/(ft2 h)"}, Size: 0.45359237 / 0.09290304 / 3600, Over: 9_290_304 * 3600, System: US}
-	KilogramsPerSquareMetreHour = &Unit{Kind: KindEvaporation, Symbol: "kg/m²·h", Also: []string{"kg/m2/h", "kg/(m2 h)"}, Size: 1.0 / 3600, Over: 3600, System: Metric}
+	PoundsPerSquareFootHour     = &Unit{Kind: KindEvaporation, Symbol: "lb/ft²·h", Also: []string{"lb/ft2 h", "lb/ft2/h", "lb/(ft2 h)"}, Size: 0.45359237 / 0.09290304 / 3600, Over: 9_290_304 * 3600, System: US}
+	KilogramsPerSquareMetreHour = &Unit{Kind: KindEvaporation, Symbol: "kg/m²·h", Also: []string{"kg/m2 h", "kg/m2/h", "kg/(m2 h)"}, Size: 1.0 / 3600, Over: 3600, System: Metric}
 
 	MillionthsPerFahrenheit = &Unit{Kind: KindExpansion, Symbol: "10⁻⁶/°F", Also: []string{"e-6/f", "e-6/°f", "1e-6/f", "10-6/f", "10-6/°f", "10^-6/f", "x10^-6/°f", "x 10^-6/°f"}, Size: 1.8e-6, Over: 1e7, System: US}
 	MillionthsPerKelvin     = &Unit{Kind: KindExpansion, Symbol: "10⁻⁶/K", Also: []string{"e-6/k", "1e-6/k", "10-6/k", "x10^-6/k", "x 10^-6/k", "um/m/k", "ppm/k", "e-6/c", "1e-6/c", "10-6/c", "10^-6/°c"}, Size: 1e-6, Over: 1e6, System: Metric}
