@@ -1,3 +1,20 @@
 module setbook
 
-go 1.26
+go 1.26.0
+
+require (
+	github.com/BurntSushi/toml v1.6.0 // indirect
+	github.com/andybalholm/brotli v1.3.0 // indirect
+	github.com/chromedp/cdproto v0.159.0 // indirect
+	github.com/chromedp/chromedp v0.23.0 // indirect
+	github.com/fsnotify/fsnotify v1.10.1 // indirect
+	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
+	github.com/hack-pad/go-indexeddb v0.3.2 // indirect
+	github.com/hack-pad/safejs v0.1.0 // indirect
+	github.com/stretchr/testify v1.12.1 // indirect
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
+	golang.org/x/image v0.48.0 // indirect
+	golang.org/x/net v0.62.0 // indirect
+	golang.org/x/sys v0.50.0 // indirect
+	honnef.co/go/js/dom/v2 v2.0.0-20250304181735-b5e52f05e89d // indirect
+)

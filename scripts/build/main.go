@@ -1,0 +1,50 @@
+// Command build makes the site in dist/.
+package main
+
+import (
+	"context"
+	"flag"
+	"fmt"
+	"os"
+	"os/signal"
+	"time"
+
+	"setbook/scripts/internal/build"
+)
+
+const about = `Usage: go run ./scripts/build [-o FOLDER] [-base PATH]
+
+Makes the whole site as static files that any host can serve: the program
+(wasm/ compiled for the browser), one page a calculator, the service worker,
+and a .br and a .gz beside each file. Names under assets/ hold a hash of their
+content and never change. netlify.toml says with which headers to serve it.
+
+`
+
+func main() {
+	var o build.Options
+	flag.StringVar(&o.Out, "o", "", "folder to write, replaced as a whole (default: dist at the top of the source tree)")
+	flag.StringVar(&o.Base, "base", "/", "path at which the site will stand, as in /setbook/")
+	flag.Usage = func() {
+		fmt.Fprint(flag.CommandLine.Output(), about)
+		flag.PrintDefaults()
+	}
+	flag.Parse()
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	if err := run(ctx, o); err != nil {
+		fmt.Fprintln(os.Stderr, "build:", err)
+		os.Exit(1)
+	}
+}
+
+func run(ctx context.Context, o build.Options) error {
+	r, err := build.Build(ctx, o)
+	if err != nil {
+		return err
+	}
+	program, _ := r.File(r.Program)
+	fmt.Printf("%d files in %s, version %s, in %s\n", len(r.Files), r.Dir, r.Version, r.Took.Round(time.Millisecond))
+	fmt.Printf("the program: %d bytes, %d with brotli\n", program.Size, program.Brotli)
+	return nil
+}

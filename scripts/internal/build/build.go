@@ -1,0 +1,250 @@
+// Package build makes the whole site: the program for the phone, every page, the
+// service worker, and each file's compressed forms. It is a package so that the check, the bench
+// and the tests build exactly what the build script builds.
+package build
+
+import (
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"setbook/calc/all"
+	"setbook/scripts/internal/repo"
+	"setbook/scripts/internal/stylesheet"
+	"setbook/site"
+	"setbook/site/icon"
+)
+
+// Options say what to build.
+type Options struct {
+	Out  string // folder to be made or replaced; "" is dist at the top of the source tree
+	Base string // path at which the site will stand; "" is "/"
+}
+
+// File is one file of the site with its sizes in bytes; Brotli and Gzip are 0 where it is sent as it is.
+type File struct {
+	Path               string
+	Size, Brotli, Gzip int
+}
+
+// Result is what was built.
+type Result struct {
+	Dir     string
+	Files   []File // in the order of their paths
+	Program string // path of the wasm
+	Version string
+	Took    time.Duration
+}
+
+// File finds a built file by its path.
+func (r Result) File(path string) (File, bool) {
+	for _, f := range r.Files {
+		if f.Path == path {
+			return f, true
+		}
+	}
+	return File{}, false
+}
+
+// tree is the site as it grows, by path.
+type tree map[string][]byte
+
+// hashed adds a file under assets with the hash of its content in its name.
+func (t tree) hashed(name string, data []byte) string {
+	ext := path.Ext(name)
+	at := "assets/" + strings.TrimSuffix(name, ext) + "-" + Hash(data) + ext
+	t[at] = data
+	return at
+}
+
+// Hash is the part of a hashed name that tells the content.
+func Hash(data []byte) string {
+	sum := sha256.Sum256(data)
+	return hex.EncodeToString(sum[:8])
+}
+
+// Build makes the site and puts it in place as one: a server that reads the folder meanwhile
+// sees the old site or the new one.
+func Build(ctx context.Context, o Options) (Result, error) {
+	start := time.Now()
+	root, err := repo.Root()
+	if err != nil {
+		return Result{}, err
+	}
+	if o.Out == "" {
+		o.Out = filepath.Join(root, "dist")
+	}
+	if o.Base == "" {
+		o.Base = "/"
+	}
+	if !strings.HasPrefix(o.Base, "/") || !strings.HasSuffix(o.Base, "/") {
+		return Result{}, fmt.Errorf("the base %q must begin and end with a slash", o.Base)
+	}
+	wasm, exec, err := program(ctx, root)
+	if err != nil {
+		return Result{}, err
+	}
+	t := tree{}
+	r := Result{Dir: o.Out}
+	if r.Program, r.Version, err = t.fill(wasm, exec, o.Base); err != nil {
+		return Result{}, err
+	}
+	if r.Files, err = t.write(o.Out); err != nil {
+		return Result{}, err
+	}
+	r.Took = time.Since(start)
+	return r, nil
+}
+
+// fill makes every file of the site from the program and what the source tree embeds.
+func (t tree) fill(wasm, exec []byte, base string) (program, version string, err error) {
+	style, err := site.Style()
+	if err != nil {
+		return "", "", err
+	}
+	looks, err := stylesheet.Read(string(style))
+	if err != nil {
+		return "", "", err
+	}
+	boot, err := site.BootScript()
+	if err != nil {
+		return "", "", err
+	}
+	a := site.Assets{
+		Style:    t.hashed("setbook.css", style),
+		Program:  t.hashed("setbook.wasm", wasm),
+		Boot:     t.hashed("boot.js", append(slices.Concat(exec, []byte("\n")), boot...)),
+		Manifest: "manifest.webmanifest",
+		Light:    stylesheet.CSS(looks.Light["paper"]),
+		Dark:     stylesheet.CSS(looks.Dark["paper"]),
+	}
+	icons, err := t.icons(&a, icon.Colours{Paper: looks.Light["paper"], Ink: looks.Light["ink"], Chalk: looks.Light["chalk"]})
+	if err != nil {
+		return "", "", err
+	}
+	reader := site.Reader()
+	if t[a.Manifest], err = site.Manifest(reader, a, icons); err != nil {
+		return "", "", err
+	}
+	pages, err := site.Pages(all.Calculators(), reader, a, base)
+	if err != nil {
+		return "", "", err
+	}
+	for _, p := range pages {
+		t[p.Path] = p.HTML
+	}
+	version = t.version()
+	t["sw.js"], err = site.Worker(version, t.addresses())
+	return a.Program, version, err
+}
+
+// icons draws the icons and gives them as the manifest lists them.
+func (t tree) icons(a *site.Assets, c icon.Colours) ([]site.ManifestIcon, error) {
+	const snug = 1.25 // an icon that is never cut to a circle fills its square better
+	a.Icon = t.hashed("icon.svg", c.SVG(snug))
+	list := []site.ManifestIcon{{Source: a.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}}
+	for _, want := range []struct {
+		name    string
+		side    int
+		zoom    float32
+		purpose string
+	}{
+		{"icon-192.png", 192, snug, "any"},
+		{"icon-512.png", 512, snug, "any"},
+		{"maskable-512.png", 512, 1, "maskable"},
+		{"touch-180.png", 180, snug, ""}, // named by each page, not by the manifest
+	} {
+		png, err := c.PNG(want.side, want.zoom)
+		if err != nil {
+			return nil, err
+		}
+		at := t.hashed(want.name, png)
+		if want.purpose == "" {
+			a.Touch = at
+			continue
+		}
+		list = append(list, site.ManifestIcon{Source: at, Sizes: fmt.Sprintf("%[1]dx%[1]d", want.side), Type: "image/png", Purpose: want.purpose})
+	}
+	return list, nil
+}
+
+// version is a hash over every path and its content.
+func (t tree) version() string {
+	h := sha256.New()
+	for _, p := range t.paths() {
+		sum := sha256.Sum256(t[p])
+		fmt.Fprintf(h, "%s %x\n", p, sum)
+	}
+	return hex.EncodeToString(h.Sum(nil)[:8])
+}
+
+func (t tree) paths() []string {
+	var paths []string
+	for p := range t {
+		paths = append(paths, p)
+	}
+	slices.Sort(paths)
+	return paths
+}
+
+// addresses lists every file as a browser asks for it: a page by its folder.
+func (t tree) addresses() []string {
+	var list []string
+	for _, p := range t.paths() {
+		if dir, ok := strings.CutSuffix(p, "index.html"); ok {
+			p = "./" + dir
+		}
+		list = append(list, p)
+	}
+	return list
+}
+
+// write puts the files and their compressed forms in a folder beside the old one, then changes them over.
+func (t tree) write(out string) ([]File, error) {
+	fresh, old := out+".new", out+".old"
+	if err := os.RemoveAll(fresh); err != nil {
+		return nil, err
+	}
+	var files []File
+	for _, p := range t.paths() {
+		f := File{Path: p, Size: len(t[p])}
+		name := filepath.Join(fresh, filepath.FromSlash(p))
+		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+			return nil, err
+		}
+		if err := os.WriteFile(name, t[p], 0o644); err != nil {
+			return nil, err
+		}
+		if path.Ext(p) != ".png" { // already compressed
+			br, gz, err := compress(t[p])
+			if err != nil {
+				return nil, err
+			}
+			f.Brotli, f.Gzip = len(br), len(gz)
+			if err := os.WriteFile(name+".br", br, 0o644); err != nil {
+				return nil, err
+			}
+			if err := os.WriteFile(name+".gz", gz, 0o644); err != nil {
+				return nil, err
+			}
+		}
+		files = append(files, f)
+	}
+	if err := os.RemoveAll(old); err != nil {
+		return nil, err
+	}
+	if err := os.Rename(out, old); err != nil && !os.IsNotExist(err) {
+		return nil, err
+	}
+	if err := os.Rename(fresh, out); err != nil {
+		return nil, err
+	}
+	return files, os.RemoveAll(old)
+}
