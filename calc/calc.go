@@ -39,7 +39,7 @@ type Calculator struct {
 	Stage  Stage
 	Title  words.Msg
 	Asks   words.Msg // the question, as a sentence
-	Inputs []Input
+	Inputs []*Input
 	Work   func(Entry, *Sheet)
 	Memory []words.Msg // what to do around the sum: common practice, in our own words
 
@@ -58,7 +58,7 @@ type Step struct {
 	ExprUS string
 	Terms  []Term
 	Gives  Term
-	Cite   source.Source
+	Cite   *source.Source
 }
 
 // Term is a symbol with its figure. An underscore sets the rest as a subscript.
@@ -96,7 +96,7 @@ const (
 type Caution struct {
 	Says     words.Line
 	Severity Severity
-	Cite     source.Source
+	Cite     *source.Source
 }
 
 // Problem is one reason why an entry cannot be worked: the key it belongs to ("" for

@@ -38,7 +38,7 @@ type Texts map[string]string
 func (c *Calculator) Read(texts Texts, h Habit) (Entry, []Problem) {
 	var problems []Problem
 	for _, key := range sortedKeys(texts) {
-		if !slices.ContainsFunc(c.Inputs, func(in Input) bool { return in.Key == key }) {
+		if !slices.ContainsFunc(c.Inputs, func(in *Input) bool { return in.Key == key }) {
 			problems = append(problems, Problem{key, words.Say(
 				"There is no input named “{key}” here. The inputs are: {keys}.",
 				words.Text("key", Cut(key)), words.Text("keys", strings.Join(c.keys(), ", ")))})

@@ -13,12 +13,12 @@ type Input struct {
 	Label    words.Msg
 	Help     words.Msg // where to find the figure, or what it means; may be ""
 	Kind     unit.Kind
-	As       unit.Pair
+	As       *unit.Pair
 	Min, Max float64 // base units, both allowed
 	Example  string  // as in a link: a point decimal, with its unit
 	Usual    []string
 	Options  []Option
-	Columns  []Input
+	Columns  []*Input
 }
 
 // Option is one choice: its name in links and its words on the page.
@@ -28,11 +28,11 @@ type Option struct {
 }
 
 // In is an input that reads as a T, so that a length cannot land where a ratio belongs.
-type In[T unit.Quantity] struct{ Input }
+type In[T unit.Quantity] struct{ *Input }
 
 // Ask declares a quantity to be asked for.
-func Ask[T unit.Quantity](key, symbol string, label words.Msg, as unit.Pair, low, high T, example string) In[T] {
-	return In[T]{Input{Key: key, Symbol: symbol, Label: label, Kind: low.Kind(), As: as,
+func Ask[T unit.Quantity](key, symbol string, label words.Msg, as *unit.Pair, low, high T, example string) In[T] {
+	return In[T]{&Input{Key: key, Symbol: symbol, Label: label, Kind: low.Kind(), As: as,
 		Min: float64(low), Max: float64(high), Example: example}}
 }
 
@@ -55,11 +55,11 @@ func (in In[T]) Is(name string, q T) words.Arg { return words.Is(name, q, in.As)
 func (in In[T]) At(row []float64, column int) T { return T(row[column]) }
 
 // Pick is a choice among options.
-type Pick struct{ Input }
+type Pick struct{ *Input }
 
 // Choose declares a choice. The example is the name of one of the options.
 func Choose(key string, label words.Msg, example string, options ...Option) Pick {
-	return Pick{Input{Key: key, Label: label, Example: example, Options: options}}
+	return Pick{&Input{Key: key, Label: label, Example: example, Options: options}}
 }
 
 // Helped adds a line of help.
@@ -69,11 +69,11 @@ func (p Pick) Helped(m words.Msg) Pick { p.Help = m; return p }
 func (p Pick) Of(e Entry) string { return e.read[p.Key].Text }
 
 // Rows is a table: rows of cells, one quantity a column.
-type Rows struct{ Input }
+type Rows struct{ *Input }
 
 // Tabulate declares a table. Its example has ";" between rows and "," between cells.
-func Tabulate(key string, label words.Msg, example string, columns ...Input) Rows {
-	return Rows{Input{Key: key, Label: label, Example: example, Columns: columns}}
+func Tabulate(key string, label words.Msg, example string, columns ...*Input) Rows {
+	return Rows{&Input{Key: key, Label: label, Example: example, Columns: columns}}
 }
 
 // Helped adds a line of help.

@@ -16,22 +16,22 @@ type Sheet struct {
 }
 
 // Sym makes a term from a typed quantity.
-func Sym[T unit.Quantity](symbol string, q T, as unit.Pair) Term {
+func Sym[T unit.Quantity](symbol string, q T, as *unit.Pair) Term {
 	return Term{symbol, unit.Fig(q, as)}
 }
 
 // Step writes one line of the working.
-func (s *Sheet) Step(says words.Line, gives Term, expr string, cite source.Source, terms ...Term) {
+func (s *Sheet) Step(says words.Line, gives Term, expr string, cite *source.Source, terms ...Term) {
 	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, Terms: terms, Gives: gives, Cite: cite})
 }
 
 // StepUS writes a line whose expression needs another factor in US units.
-func (s *Sheet) StepUS(says words.Line, gives Term, expr, exprUS string, cite source.Source, terms ...Term) {
+func (s *Sheet) StepUS(says words.Line, gives Term, expr, exprUS string, cite *source.Source, terms ...Term) {
 	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, ExprUS: exprUS, Terms: terms, Gives: gives, Cite: cite})
 }
 
 // Gives writes an answer and returns it, to be added to. The pointer holds until the next answer.
-func Gives[T unit.Quantity](s *Sheet, key string, label words.Msg, q T, as unit.Pair) *Answer {
+func Gives[T unit.Quantity](s *Sheet, key string, label words.Msg, q T, as *unit.Pair) *Answer {
 	s.Answers = append(s.Answers, Answer{Key: key, Label: label, Is: unit.Fig(q, as)})
 	return &s.Answers[len(s.Answers)-1]
 }
@@ -55,7 +55,7 @@ func (a *Answer) Says(l words.Line) *Answer { a.Reads = l; return a }
 func (a *Answer) Wait() *Answer { a.Waits = true; return a }
 
 // Warn adds a caution.
-func (s *Sheet) Warn(severity Severity, cite source.Source, m words.Msg, with ...words.Arg) {
+func (s *Sheet) Warn(severity Severity, cite *source.Source, m words.Msg, with ...words.Arg) {
 	s.Cautions = append(s.Cautions, Caution{words.Say(m, with...), severity, cite})
 }
 

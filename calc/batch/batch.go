@@ -33,7 +33,7 @@ const headroom = unit.Ratio(0.75)
 var Calculator = calc.Calculator{
 	ID: "batch", Stage: calc.Mixing, Title: "Bag to bucket",
 	Asks: "How much liquid does this much powder want, and does the mix fit the bucket?",
-	Inputs: []calc.Input{powder.Input, bag.Input, liquid.Input, liquidMin.Input, liquidMax.Input, liquidHeavy.Input,
+	Inputs: []*calc.Input{powder.Input, bag.Input, liquid.Input, liquidMin.Input, liquidMax.Input, liquidHeavy.Input,
 		wetHeavy.Input, bucket.Input},
 	Work: work,
 	Memory: []words.Msg{

@@ -42,7 +42,7 @@ const (
 var Calculator = calc.Calculator{
 	ID: "bed", Stage: calc.Setting, Title: "Notch to bed",
 	Asks: "How thick a bed does this notch leave, and how many bags is that?",
-	Inputs: []calc.Input{notch.Input, width.Input, depth.Input, land.Input, hold.Input, skim.Input, hollow.Input,
+	Inputs: []*calc.Input{notch.Input, width.Input, depth.Input, land.Input, hold.Input, skim.Input, hollow.Input,
 		area.Input, waste.Input, bagWets.Input},
 	Work: work,
 	Memory: []words.Msg{

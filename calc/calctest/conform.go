@@ -54,7 +54,7 @@ func declaration(t *testing.T, c *calc.Calculator) {
 	}
 }
 
-func input(t *testing.T, in calc.Input) {
+func input(t *testing.T, in *calc.Input) {
 	assert.NotEmpty(t, in.Label, in.Key)
 	if in.Symbol != "" {
 		assert.Regexp(t, symbolShape, in.Symbol)
@@ -78,7 +78,7 @@ func input(t *testing.T, in calc.Input) {
 	}
 }
 
-func bare(in calc.Input) *unit.Unit {
+func bare(in *calc.Input) *unit.Unit {
 	if in.As.US.Unit.Symbol == "" {
 		return in.As.US.Unit
 	}
@@ -159,7 +159,7 @@ func finite(t *testing.T, what string, x float64) {
 }
 
 // cited checks that a rule or a step names a source, or says what it rests on.
-func cited(t *testing.T, s source.Source, what string) {
+func cited(t *testing.T, s *source.Source, what string) {
 	if s.Basis == source.Published {
 		assert.NotEmpty(t, s.Title, "%s: a published source has a title", what)
 		assert.True(t, s.URL != "" || s.Edition != "" || s.Place != "", "%s: %s: where was it read?", what, s.Title)

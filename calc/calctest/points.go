@@ -65,7 +65,7 @@ func agree(t *testing.T, c *calc.Calculator, e calc.Entry, s *calc.Sheet) {
 	for _, style := range []unit.Style{{System: unit.US, Decimal: '.'}, {System: unit.Metric, Decimal: ','}} {
 		texts := calc.Texts{}
 		for i := range c.Inputs {
-			in := &c.Inputs[i]
+			in := c.Inputs[i]
 			switch r := e.Reading(in.Key); {
 			case len(in.Options) > 0:
 				texts[in.Key] = r.Text
@@ -90,7 +90,7 @@ func agree(t *testing.T, c *calc.Calculator, e calc.Entry, s *calc.Sheet) {
 }
 
 // limits are the texts of an input's ends, or of every option.
-func limits(in calc.Input) []string {
+func limits(in *calc.Input) []string {
 	if len(in.Columns) > 0 {
 		return nil
 	}
@@ -109,7 +109,7 @@ func limits(in calc.Input) []string {
 func RandomTexts(c *calc.Calculator, random *rand.Rand) calc.Texts {
 	texts := calc.Texts{}
 	for i := range c.Inputs {
-		in := &c.Inputs[i]
+		in := c.Inputs[i]
 		switch {
 		case len(in.Options) > 0:
 			texts[in.Key] = in.Options[random.IntN(len(in.Options))].Name
@@ -117,7 +117,7 @@ func RandomTexts(c *calc.Calculator, random *rand.Rand) calc.Texts {
 			rows := make([][]float64, 1+random.IntN(6))
 			for j := range rows {
 				for k := range in.Columns {
-					rows[j] = append(rows[j], randomBase(&in.Columns[k], random))
+					rows[j] = append(rows[j], randomBase(in.Columns[k], random))
 				}
 			}
 			texts[in.Key] = in.WrittenTable(rows, unit.Style{System: unit.Metric})

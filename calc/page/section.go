@@ -28,7 +28,7 @@ func (l *Live) HTML() string {
 	w.Close("div")
 	w.Open("form", "class", "asks", "autocomplete", "off", "aria-label", l.reader.Word("What the sum needs"))
 	for i := range l.Calculator.Inputs {
-		l.field(w, &l.Calculator.Inputs[i])
+		l.field(w, l.Calculator.Inputs[i])
 	}
 	w.Open("div", "class", "actions")
 	w.say("button", "Back to the example", "type", "button", "data-do", "example")
@@ -70,7 +70,7 @@ func (l *Live) Parts() []Part {
 		{"drawing", l.drawing()}, {"working", l.working()}, {"sources", l.sources()},
 	}
 	for i := range l.Calculator.Inputs {
-		in := &l.Calculator.Inputs[i]
+		in := l.Calculator.Inputs[i]
 		parts = append(parts, Part{"note-" + in.Key, l.note(in)})
 	}
 	return parts
@@ -132,7 +132,7 @@ func (l *Live) worst() string {
 func (l *Live) input(key string) (*calc.Input, bool) {
 	for i := range l.Calculator.Inputs {
 		if l.Calculator.Inputs[i].Key == key {
-			return &l.Calculator.Inputs[i], true
+			return l.Calculator.Inputs[i], true
 		}
 	}
 	return nil, false

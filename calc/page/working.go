@@ -64,14 +64,14 @@ func (l *Live) step(w *writer, st *calc.Step) {
 }
 
 // cite names a source in a few words.
-func (w *writer) cite(s source.Source) {
+func (w *writer) cite(s *source.Source) {
 	w.Open("cite")
 	w.Text(Cite(w.r, s))
 	w.Close("cite")
 }
 
 // Cite names a source in a few words: its title and place, or what the figure rests on where it has none.
-func Cite(r words.Reader, s source.Source) string {
+func Cite(r words.Reader, s *source.Source) string {
 	if s.Title == "" {
 		return r.Word(s.Basis.Says())
 	}
@@ -91,9 +91,9 @@ func Cite(r words.Reader, s source.Source) string {
 // sources lists each source once, in the order in which the sheet needs them.
 func (l *Live) sources() string {
 	w := &writer{r: l.reader}
-	seen := map[source.Source]bool{}
+	seen := map[*source.Source]bool{}
 	w.Open("ul")
-	list := func(s source.Source) {
+	list := func(s *source.Source) {
 		if seen[s] {
 			return
 		}

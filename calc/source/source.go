@@ -39,10 +39,10 @@ type Source struct {
 
 // The bases that need no document.
 var (
-	ByDefinition   = Source{Basis: Definition}
-	CommonPractice = Source{Basis: Practice}
-	FromMemory     = Source{Basis: Memory}
+	ByDefinition   = &Source{Basis: Definition}
+	CommonPractice = &Source{Basis: Practice}
+	FromMemory     = &Source{Basis: Memory}
 )
 
 // At is the same source at another place in it.
-func (s Source) At(place string) Source { s.Place = place; return s }
+func (s Source) At(place string) *Source { s.Place = place; return &s }

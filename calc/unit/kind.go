@@ -217,5 +217,5 @@ func Whole(x float64) Count {
 	if math.Abs(x-near) <= 1e-9*math.Max(1, math.Abs(x)) {
 		return Count(near)
 	}
-	return Count(math.Ceil(x))
+	return Count(math.Ceil(x) + 0) // and −0 is 0
 }

@@ -77,14 +77,20 @@ func rounded(n float64, digits int) (t typed, decimals int) {
 }
 
 // closer mends the last digits of a number so that it reads as the base value:
-// the number of a unit as a float64 is itself only near.
+// the number of a unit as a float64 is itself only near. It goes half the way at
+// a time, because the whole way from the end of what reads as one float64 may
+// overshoot the next.
 func (t typed) closer(base float64, u *Unit, minus bool) typed {
 	top, bottom, _ := u.fraction()
-	off := math.Round((base - t.base(u, minus)) * bottom / top * t.bottom)
-	if minus {
-		off = -off
-	}
-	if top := float64(t.top) + off; 0 <= top && top < 1e18 {
+	for range 8 {
+		off := (base - t.base(u, minus)) * bottom / top * t.bottom
+		if minus {
+			off = -off
+		}
+		off = math.Round(off / 2)
+		if next := float64(t.top) + off; off == 0 || next < 0 || next >= 1e18 {
+			return t
+		}
 		t.top = uint64(int64(t.top) + int64(off))
 	}
 	return t

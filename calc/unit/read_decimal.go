@@ -74,7 +74,7 @@ func (r *reader) mark(token []byte) (mark byte) {
 	switch d := r.habit.Decimal; {
 	case commas+points == 0:
 		return 0
-	case d != 0:
+	case d == '.' || d == ',':
 		mark = d
 		if !marked(token, d) {
 			r.refuseMark(token, other(d))

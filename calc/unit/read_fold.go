@@ -123,7 +123,7 @@ func plain(c rune) (string, bool) {
 		return "/", true
 	case '·', '⋅', '∙':
 		return " ", true
-	case 'µ', 'μ':
+	case 'µ', 'μ', 'Μ':
 		return "u", true
 	case '°', 'º', '˚':
 		return "°", true

@@ -141,10 +141,15 @@ func (r *reader) refuseHyphen(start int, whole bool) {
 	if r.why != 0 {
 		return
 	}
-	a, b, unit := string(r.folded[start:end]), string(r.folded[end+n:r.at]), string(r.rest())
-	if r.kind == KindLength && whole && second && (unit == "" || Inches.spelled(bytes.TrimSpace(r.rest()))) {
+	a, b := string(r.folded[start:end]), string(r.folded[end+n:r.at])
+	unit := bytes.TrimSpace(r.rest())
+	u := r.unit(unit)
+	switch {
+	case r.kind == KindLength && whole && second && (len(unit) == 0 || u == Inches):
 		r.fail(AmbiguousHyphen, a+"' "+b+"\"", a+" "+b+"/16 in")
-		return
+	case u != nil:
+		r.fail(AmbiguousHyphen, join(a, u.Symbol), join(b, u.Symbol))
+	default:
+		r.fail(AmbiguousHyphen, a, b)
 	}
-	r.fail(AmbiguousHyphen, a+unit, b+unit)
 }

@@ -170,10 +170,14 @@ func (r *reader) chain(n typed) (base float64) {
 func (r *reader) follows(u *Unit) (next *Unit, last bool) {
 	rest := r.rest()
 	if len(rest) == 0 {
-		if u == Feet {
+		switch next := after(u); {
+		case u == Feet:
 			return Inches, true
+		case next == nil:
+			r.fail(NotNumber)
+		default:
+			r.fail(NoUnit, r.text+" "+next.Symbol)
 		}
-		r.fail(NoUnit, r.text+" "+after(u))
 		return nil, false
 	}
 	next = r.unit(rest)
@@ -194,16 +198,16 @@ func (r *reader) follows(u *Unit) (next *Unit, last bool) {
 	return nil, false
 }
 
-// after is the symbol of the unit that comes next in a chain.
-func after(u *Unit) string {
+// after is the unit that comes next in a chain, nil after the last.
+func after(u *Unit) *Unit {
 	for _, c := range chains {
 		for i, v := range c[:len(c)-1] {
 			if u == v {
-				return c[i+1].Symbol
+				return c[i+1]
 			}
 		}
 	}
-	return ""
+	return nil
 }
 
 // inChain tells whether a unit may follow another in one quantity.

@@ -33,13 +33,13 @@ type Line struct {
 func Say(m Msg, with ...Arg) Line { return Line{m, with} }
 
 // Is fills a placeholder with a figure.
-func Is[T unit.Quantity](name string, q T, as unit.Pair) Arg {
+func Is[T unit.Quantity](name string, q T, as *unit.Pair) Arg {
 	f := unit.Fig(q, as)
 	return Arg{Name: name, Figure: &f}
 }
 
 // Both fills a placeholder with a figure printed in both systems.
-func Both[T unit.Quantity](name string, q T, as unit.Pair) Arg {
+func Both[T unit.Quantity](name string, q T, as *unit.Pair) Arg {
 	a := Is(name, q, as)
 	a.Both = true
 	return a

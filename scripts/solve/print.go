@@ -72,7 +72,7 @@ func printJSON(out io.Writer, c *calc.Calculator, e calc.Entry, s *calc.Sheet, r
 	encode(out, sheet)
 }
 
-func entryOf(in calc.Input, reading calc.Reading) jsonEntry {
+func entryOf(in *calc.Input, reading calc.Reading) jsonEntry {
 	e := jsonEntry{Text: reading.Text, Example: reading.Example}
 	switch {
 	case len(in.Options) > 0:
@@ -170,7 +170,7 @@ func printList(out io.Writer, r words.Reader) {
 	}
 }
 
-func printInput(out io.Writer, indent string, in calc.Input, r words.Reader) {
+func printInput(out io.Writer, indent string, in *calc.Input, r words.Reader) {
 	takes := ""
 	switch {
 	case len(in.Options) > 0:
