@@ -51,7 +51,7 @@ func (s Style) Other() System {
 func (s Style) Form(base float64, f Form) (text string, half float64) {
 	u := f.Unit
 	switch {
-	case math.IsNaN(base) || math.IsInf(base, 0):
+	case !finite(u.Of(base)):
 		return none, 0
 	case u == CalendarDay:
 		return printDate(base), 0.5
@@ -75,6 +75,8 @@ func (s Style) Number(base float64, f Form) (text string, half float64) {
 	return number, step / 2
 }
 
+func finite(x float64) bool { return math.Abs(x) <= math.MaxFloat64 }
+
 // join sets a symbol after its number: a space before it (SP 811, 7.2), except
 // for degrees of arc and for what starts with a stroke (6/min).
 func join(number, symbol string) string {
@@ -96,7 +98,7 @@ const places = 9
 // has, without trailing noughts, and tells the size of the last digit it was
 // rounded to: 9.9996 to four digits is 10.00, so it is 10 to the nearest 0.01.
 func (s Style) number(n float64, digits int) (text string, step float64) {
-	if math.IsNaN(n) || math.IsInf(n, 0) {
+	if !finite(n) {
 		return none, 0
 	}
 	var scratch [32]byte

@@ -18,7 +18,8 @@ import (
 // Lengths that are a whole number of sixty-fourths are written as a fraction in
 // inches and, unless they are whole feet, in feet.
 func (s Style) Exact(base float64, u *Unit) string {
-	if math.IsNaN(base) || math.IsInf(base, 0) {
+	n := u.Of(base)
+	if !finite(n) {
 		return none
 	}
 	switch u {
@@ -31,7 +32,6 @@ func (s Style) Exact(base float64, u *Unit) string {
 			return printFraction(base, Form{Unit: u, Fraction: 64})
 		}
 	}
-	n := u.Of(base)
 	minus := n < 0
 	var t typed
 	var decimals int
