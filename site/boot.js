@@ -1,0 +1,75 @@
+// Runs in the head, without defer; the build sets Go's own wasm_exec.js in front. What JavaScript must do,
+// and no more. Attributes of its tag:
+//   data-program  the program, relative to the page
+//   data-root     the top of the site, relative to the page
+//   data-failed   what to say where the program cannot run (no words live here)
+(() => {
+  const { program, root, failed } = document.currentScript.dataset;
+
+  // Before the first paint: what was remembered, so that no page is shown in the wrong light.
+  try {
+    for (const name of ["units", "theme"]) {
+      const value = localStorage.getItem("setbook." + name);
+      if (value) document.documentElement.setAttribute("data-" + name, value);
+    }
+  } catch {
+    // Storage is forbidden: the page stays as it was served.
+  }
+
+  // Fetch and compile at once, off the main thread.
+  const compile = async () => {
+    const answer = await fetch(program, { priority: "low" });
+    if (!answer.ok) throw new Error(program + ": " + answer.status);
+    // A host may send another content type, which the streaming compiler refuses.
+    if (WebAssembly.compileStreaming && answer.headers.get("Content-Type") === "application/wasm") {
+      return WebAssembly.compileStreaming(answer);
+    }
+    return WebAssembly.compile(await answer.arrayBuffer());
+  };
+
+  // Run when the page is idle, or when it is touched.
+  const touched = new Promise((ready) => {
+    for (const event of ["pointerdown", "keydown", "focusin"]) {
+      addEventListener(event, ready, { once: true, capture: true, passive: true });
+    }
+  });
+  const idle = () => new Promise((ready) => {
+    if ("requestIdleCallback" in window) requestIdleCallback(ready, { timeout: 1000 });
+    else setTimeout(ready, 200);
+  });
+  const parsed = new Promise((ready) => addEventListener("DOMContentLoaded", ready, { once: true }));
+
+  const start = async () => {
+    const [module] = await Promise.all([compile(), parsed]);
+    await Promise.race([touched, idle()]);
+    const go = new Go();
+    await go.run(await WebAssembly.instantiate(module, go.importObject));
+    throw new Error("the program ended");
+  };
+
+  start().catch(async (error) => {
+    console.error(error);
+    await parsed;
+    const notice = document.createElement("p");
+    notice.textContent = failed;
+    document.getElementById("notices").append(notice);
+  });
+
+  // Buttons pressed too early are pressed again once the program listens.
+  const early = [];
+  const collect = (event) => {
+    const button = event.target.closest("button");
+    if (button) early.push(button);
+  };
+  addEventListener("click", collect, true);
+  addEventListener("setbook:live", () => {
+    removeEventListener("click", collect, true);
+    for (const button of early) button.click();
+  }, { once: true });
+
+  if ("serviceWorker" in navigator) {
+    addEventListener("load", () => {
+      navigator.serviceWorker.register(root + "sw.js").catch((error) => console.warn(error));
+    });
+  }
+})();

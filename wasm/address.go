@@ -1,0 +1,97 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"strings"
+	"syscall/js"
+
+	"honnef.co/go/js/dom/v2"
+	"setbook/calc/link"
+)
+
+// pause is how long the address bar may lag behind the last key, in milliseconds.
+// Some browsers refuse more than about a hundred changes in half a minute.
+const pause = 300
+
+// address keeps the fragment of the address bar in step with what is entered.
+type address struct{ waiting bool }
+
+// fragment is what stands behind # now, or "" where it is no entry but the name of
+// a place on the page.
+func fragment() string {
+	text := strings.TrimPrefix(dom.GetWindow().Location().Hash(), "#")
+	if !strings.Contains(text, "=") {
+		return ""
+	}
+	return text
+}
+
+// entries is the fragment for what is mounted. Alone on its page a calculator
+// stands in it once it differs from its example or is asked for (asked may be nil); several stand
+// in it all together, each under its name.
+func (d *desk) entries(asked *section) string {
+	wanted := false
+	var named []link.Named
+	for _, s := range d.sections {
+		wanted = wanted || s == asked || s.live.Touched()
+		named = append(named, link.Named{Name: s.live.Name, Text: s.live.Link()})
+	}
+	if !wanted {
+		return ""
+	}
+	return link.Gather(named)
+}
+
+// from is the part of the fragment that belongs to a section.
+func (d *desk) from(text string, s *section) string {
+	return link.Pick(text, s.live.Name, d.alone())
+}
+
+// alone reports whether the page has one calculator: its link then needs no name.
+func (d *desk) alone() bool {
+	return len(every(js.Global().Get("document"), "section.calculator[data-calculator]")) == 1
+}
+
+// later writes the address bar after a pause, once for all that changes in between.
+func (a *address) later(d *desk) {
+	if a.waiting {
+		return
+	}
+	a.waiting = true
+	d.guard.later(pause, func() { a.write(d) })
+}
+
+// write brings the address bar in step now, without a new step in the history.
+func (a *address) write(d *desk) {
+	if !a.waiting {
+		return
+	}
+	a.waiting = false
+	here := dom.GetWindow().Location()
+	url := here.Pathname() + here.Search()
+	if text := d.entries(nil); text != "" {
+		url += "#" + text
+	}
+	// A refusal (too many changes) is made good by the next one.
+	try(func() { dom.GetWindow().History().ReplaceState(nil, "", url) })
+}
+
+// followAddress takes a link that is put into the address bar of the open page, and
+// brings the bar in step before the page is left.
+func (d *desk) followAddress() {
+	d.on(js.Global(), "hashchange", nil, func(*dom.BasicEvent) {
+		text := fragment()
+		for _, s := range d.sections {
+			if own := d.from(text, s); own != "" && own != s.live.Link() {
+				d.run(s.spoil, func() {
+					s.load(own)
+					d.keep(s)
+				})
+			}
+		}
+	})
+	for _, event := range []string{"pagehide", "visibilitychange"} {
+		d.on(js.Global(), event, nil, func(*dom.BasicEvent) { d.address.write(d) })
+	}
+}

@@ -1,0 +1,111 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"syscall/js"
+
+	"honnef.co/go/js/dom/v2"
+	"setbook/calc/words"
+)
+
+const (
+	copied    words.Msg = "Link copied."
+	notCopied words.Msg = "The browser would not copy. Copy the link from the address bar."
+)
+
+// listen follows a section through the few events that reach its root, so that
+// fields written anew need no listener of their own.
+func (d *desk) listen(s *section) {
+	root := s.root.Underlying()
+	field := func(e *dom.BasicEvent) {
+		if f, ok := around(e, "data-key"); ok {
+			d.take(s, f)
+		}
+	}
+	d.on(root, "input", s.spoil, field)
+	d.on(root, "change", s.spoil, field)
+	d.on(root, "click", s.spoil, func(e *dom.BasicEvent) { d.press(s, e) })
+	d.on(root, "pointerdown", s.spoil, func(e *dom.BasicEvent) {
+		if _, ok := around(e, "data-insert"); ok {
+			e.PreventDefault() // the field keeps the focus, and the phone its keyboard
+		}
+	})
+	d.on(root, "submit", s.spoil, func(e *dom.BasicEvent) {
+		e.PreventDefault()
+		if f := s.root.Get("ownerDocument").Get("activeElement"); f.Truthy() {
+			f.Call("blur") // the phone's keyboard makes room for the answer
+		}
+	})
+}
+
+// take works out what a field now holds, within the event: the answer is painted with the key.
+func (d *desk) take(s *section, f *dom.BasicHTMLElement) {
+	key, text := f.GetAttribute("data-key"), f.Get("value").String()
+	if s.live.Field(key) == text {
+		return // an input event and the change event that follows it say the same
+	}
+	s.live.Type(key, text)
+	s.refresh()
+	d.changed(s)
+}
+
+// changed keeps what the section now holds, where it can be worked.
+func (d *desk) changed(s *section) {
+	if s.live.Stale() {
+		return
+	}
+	d.keep(s)
+	d.address.later(d)
+}
+
+// press does what a button of the section asks for.
+func (d *desk) press(s *section, e *dom.BasicEvent) {
+	if b, ok := around(e, "data-fill"); ok {
+		if f, ok := s.field(b.GetAttribute("data-for")); ok {
+			f.Set("value", b.GetAttribute("data-fill"))
+			d.take(s, f)
+		}
+		return
+	}
+	if b, ok := around(e, "data-insert"); ok {
+		if f, ok := s.field(b.GetAttribute("data-for")); ok {
+			f.Call("setRangeText", b.GetAttribute("data-insert"), f.Get("selectionStart"), f.Get("selectionEnd"), "end")
+			d.take(s, f)
+		}
+		return
+	}
+	b, ok := around(e, "data-do")
+	switch {
+	case !ok:
+	case b.GetAttribute("data-do") == "example":
+		s.live.Example()
+		s.rewrite()
+		d.changed(s)
+	case b.GetAttribute("data-do") == "copy":
+		d.copy(s)
+	}
+}
+
+func (s *section) field(key string) (*dom.BasicHTMLElement, bool) {
+	return find(s.root.Underlying(), `[data-key="`+key+`"]`)
+}
+
+// copy puts a link to this entry on the clipboard and says whether it could.
+func (d *desk) copy(s *section) {
+	said := func(m words.Msg) {
+		if p, ok := find(s.root.Underlying(), `[data-part="said"]`); ok {
+			p.SetTextContent(say(m))
+		}
+	}
+	d.address.waiting = true
+	d.address.write(d)
+	clipboard := js.Global().Get("navigator").Get("clipboard")
+	if !clipboard.Truthy() {
+		said(notCopied) // a page from a plain http address has none
+		return
+	}
+	here := dom.GetWindow().Location()
+	text := here.Origin() + here.Pathname() + "#" + d.entries(s)
+	d.then(clipboard.Call("writeText", text), func(js.Value) { said(copied) }, func() { said(notCopied) })
+}

@@ -1,0 +1,67 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"context"
+	"time"
+)
+
+// patience is how long the store may take to open or to answer.
+const patience = 10 * time.Second
+
+// remember opens the store and gives each section its last entry, unless the person
+// or a link was there first. It waits on the browser, so it runs beside the rest.
+func (d *desk) remember() {
+	go d.run(nil, func() {
+		ctx, cancel := context.WithTimeout(context.Background(), patience)
+		defer cancel()
+		opened, err := openStore(ctx)
+		if err != nil {
+			d.forgetful()
+			return
+		}
+		d.store = opened
+		for _, s := range d.sections {
+			if s.linked || s.live.Touched() {
+				d.keepTouched(s)
+				continue
+			}
+			text, err := opened.read(ctx, s.live.Calculator.ID)
+			if err != nil {
+				d.forgetful()
+				return
+			}
+			// While the store answered, the person may have begun to type.
+			if text != "" && !s.live.Touched() {
+				d.run(s.spoil, func() { s.load(text) })
+				d.address.later(d)
+			}
+		}
+	})
+}
+
+// keepTouched keeps what was typed before the store was open. A link that was merely opened
+// does not take the place of the person's own last entry.
+func (d *desk) keepTouched(s *section) {
+	if !s.linked && !s.live.Stale() {
+		d.keep(s)
+	}
+}
+
+// keep remembers the last good entry of a section.
+func (d *desk) keep(s *section) {
+	if d.store == nil {
+		return
+	}
+	text := ""
+	if s.live.Touched() {
+		text = s.live.Link()
+	}
+	if d.store.write(context.Background(), s.live.Calculator.ID, text, d.forgetful) != nil {
+		d.forgetful()
+	}
+}
+
+// forgetful says that nothing can be kept.
+func (d *desk) forgetful() { notice("storage", notKept) }
