@@ -87,7 +87,7 @@ type book struct {
 type frame struct {
 	W                              phrases
 	A                              Assets
-	Lang, Units, Kind              string
+	Lang, Units                    string
 	IsUS, IsMetric                 bool
 	Title, Description, Root, Home string
 	Main                           template.HTML
@@ -196,7 +196,7 @@ func (b *book) page(kind string, inside any, f frame) ([]byte, error) {
 	if err := b.shell.ExecuteTemplate(&main, kind, inside); err != nil {
 		return nil, err
 	}
-	f.W, f.A, f.Kind, f.Home = shell, b.assets, kind, f.Root
+	f.W, f.A, f.Home = shell, b.assets, f.Root
 	f.Main = template.HTML(strings.TrimSpace(main.String())) // already escaped by its template
 	f.Lang = b.reader.Language.Tag
 	f.Units, f.IsUS = "us", true

@@ -4,19 +4,20 @@ import "setbook/calc/words"
 
 // phrases are the words of the shell, by the name that a template calls each by.
 type phrases struct {
-	Name, TitleOf, Skip, Contents, Intro, NoScript, Failed, Before, After, Way words.Msg
-	Units, US, Metric, UnitsUS, UnitsMetric                                    words.Msg
-	Look, Light, Dark, Auto, Local, Settings, Notices                          words.Msg
-	Missing, MissingSays, MissingGo                                            words.Msg
-	About, AboutDoes, Is, IsSays, IsNot, IsNotSays, IsNotCode                  words.Msg
-	Rests, RestsSays, Published, PublishedSays, Practice, PracticeSays         words.Msg
-	Memory, MemorySays, Shows, Phone, PhoneSays, PhoneForget, Offline          words.Msg
+	Name, TitleOf, Skip, Cover, Contents, Intro, NoScript, Failed, Before, After, Way words.Msg
+	Units, US, Metric, UnitsUS, UnitsMetric                                           words.Msg
+	Look, Light, Dark, Auto, Local                                                    words.Msg
+	Missing, MissingSays, MissingGo                                                   words.Msg
+	About, AboutDoes, Is, IsSays, IsNot, IsNotSays, IsNotCode                         words.Msg
+	Rests, RestsSays, Published, PublishedSays, Practice, PracticeSays                words.Msg
+	Memory, MemorySays, Shows, Phone, PhoneSays, PhoneForget, Offline                 words.Msg
 }
 
 var shell = phrases{
 	Name:     "Setbook",
 	TitleOf:  "{page} – Setbook",
 	Skip:     "Skip to the page",
+	Cover:    "Pavers on concrete, sum by sum",
 	Contents: "Contents",
 	Intro:    "The sums of a crew that bonds 20 mm porcelain pavers to an outdoor concrete slab, in the order of the work.",
 	NoScript: "Scripts are off: this page shows a worked example. Turn scripts on to work your own figures.",
@@ -31,13 +32,11 @@ var shell = phrases{
 	UnitsUS:     "US units: feet, pounds, Fahrenheit",
 	UnitsMetric: "Metric units: metres, kilograms, Celsius",
 
-	Look:     "Look",
-	Light:    "Light",
-	Dark:     "Dark",
-	Auto:     "As the phone",
-	Local:    "What you type stays on this phone. No account, nothing sent.",
-	Settings: "Settings",
-	Notices:  "Notices",
+	Look:  "Look",
+	Light: "Light",
+	Dark:  "Dark",
+	Auto:  "As the phone",
+	Local: "What you type stays on this phone. No account, nothing sent.",
 
 	Missing:     "There is no page here",
 	MissingSays: "The address leads to nothing that this book holds. A link may have been cut short when it was copied.",

@@ -50,10 +50,6 @@ func run(ctx context.Context, address string, watching bool) error {
 	if err != nil {
 		return err
 	}
-	rules, err := headers.Load(filepath.Join(root, "netlify.toml"))
-	if err != nil {
-		return err
-	}
 	if err := rebuild(ctx, root); err != nil {
 		return err
 	}
@@ -73,7 +69,7 @@ func run(ctx context.Context, address string, watching bool) error {
 		return err
 	}
 	fmt.Printf("http://%s/\n", net.JoinHostPort(orLocal(host), port))
-	server := &http.Server{Handler: serve.Handler(filepath.Join(root, "dist"), rules), ReadHeaderTimeout: 10 * time.Second}
+	server := &http.Server{Handler: fresh(root), ReadHeaderTimeout: 10 * time.Second}
 	if watching {
 		go func() {
 			if err := watch(ctx, root, func() error { return rebuild(ctx, root) }); err != nil {
@@ -89,6 +85,18 @@ func run(ctx context.Context, address string, watching bool) error {
 		return err
 	}
 	return nil
+}
+
+// fresh reads the rules for the headers with each request, so that a change of netlify.toml is seen at once.
+func fresh(root string) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		rules, err := headers.Load(filepath.Join(root, "netlify.toml"))
+		if err != nil {
+			http.Error(w, err.Error(), http.StatusInternalServerError)
+			return
+		}
+		serve.Handler(filepath.Join(root, "dist"), rules).ServeHTTP(w, r)
+	})
 }
 
 // orLocal names the host to type in a browser where the address names none.

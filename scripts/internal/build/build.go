@@ -145,33 +145,27 @@ func (t tree) fill(wasm, exec []byte, base string) (program, version string, err
 	return a.Program, version, err
 }
 
-// icons draws the icons and gives them as the manifest lists them.
+// icons draws the icons and gives them as the manifest lists them. Each fills its square, so that a launcher may
+// cut it ("maskable") or not ("any").
 func (t tree) icons(a *site.Assets, c icon.Colours) ([]site.ManifestIcon, error) {
-	const snug = 1.25 // an icon that is never cut to a circle fills its square better
-	a.Icon = t.hashed("icon.svg", c.SVG(snug))
+	a.Icon = t.hashed("icon.svg", c.SVG())
 	list := []site.ManifestIcon{{Source: a.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}}
-	for _, want := range []struct {
-		name    string
-		side    int
-		zoom    float32
-		purpose string
-	}{
-		{"icon-192.png", 192, snug, "any"},
-		{"icon-512.png", 512, snug, "any"},
-		{"maskable-512.png", 512, 1, "maskable"},
-		{"touch-180.png", 180, snug, ""}, // named by each page, not by the manifest
-	} {
-		png, err := c.PNG(want.side, want.zoom)
+	for _, side := range []int{192, 512} {
+		png, err := c.PNG(side)
 		if err != nil {
 			return nil, err
 		}
-		at := t.hashed(want.name, png)
-		if want.purpose == "" {
-			a.Touch = at
-			continue
+		sizes := fmt.Sprintf("%[1]dx%[1]d", side)
+		at := t.hashed("icon-"+sizes+".png", png)
+		for _, purpose := range []string{"any", "maskable"} {
+			list = append(list, site.ManifestIcon{Source: at, Sizes: sizes, Type: "image/png", Purpose: purpose})
 		}
-		list = append(list, site.ManifestIcon{Source: at, Sizes: fmt.Sprintf("%[1]dx%[1]d", want.side), Type: "image/png", Purpose: want.purpose})
 	}
+	touch, err := c.PNG(180) // named by each page, not by the manifest
+	if err != nil {
+		return nil, err
+	}
+	a.Touch = t.hashed("touch.png", touch)
 	return list, nil
 }
 
