@@ -53,7 +53,7 @@ func FuzzRead(f *testing.F) {
 						t.Fatalf("%q: the hint %q is refused: %+v", text, hint, again)
 					}
 				}
-				if len(fault.Try) == 0 && (fault.Why == AmbiguousHyphen || fault.Why == AmbiguousComma || fault.Why == WrongMark) {
+				if len(fault.Try) == 0 && (fault.Why == AmbiguousHyphen || fault.Why == AmbiguousComma) {
 					t.Fatalf("%q: fault %d without a hint", text, fault.Why)
 				}
 				continue

@@ -57,7 +57,7 @@ func (s Style) Form(base float64, f Form) (text string, half float64) {
 		return printDate(base), 0.5
 	case u == TimeOfDay:
 		return printClock(base), 30
-	case f.Fraction > 0 && math.Abs(base) < longestFraction:
+	case f.Fraction > 0 && u.Kind == KindLength && math.Abs(base) < longestFraction:
 		return printFraction(base, f), float64(Inch) / float64(f.Fraction) / 2
 	}
 	number, half := s.Number(base, f)

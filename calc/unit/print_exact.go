@@ -99,5 +99,5 @@ func (t typed) closer(base float64, u *Unit, minus bool) typed {
 // sixtyFourths tells whether a length is a whole number of 1/64 in, to the bit.
 func sixtyFourths(base float64) bool {
 	n := math.Round(base * 64 / float64(Inch))
-	return math.Abs(n) < 1<<36 && n*float64(Inch)/64 == base
+	return math.Abs(base) < longestFraction && n*float64(Inch)/64 == base
 }

@@ -5,9 +5,9 @@ import (
 	"strconv"
 )
 
-// longestFraction bounds what is written in inches and a fraction, so that the
-// count of parts stays a whole number of a float64.
-const longestFraction = 1e15
+// longestFraction bounds what is written in inches and a fraction, to the nine
+// digits of inches that the reader takes.
+const longestFraction = 1e13
 
 // printFraction writes a length in feet, inches and a fraction of an inch,
 // rounded half up to the form's fraction, with carry: 11.9999 in is 1'-0".

@@ -113,11 +113,14 @@ func signs(k Kind) bool {
 	return false
 }
 
-// limit is the most that is read of a kind, in base units: 1,000 km, and a
-// square and a cube that a float64 still counts finely enough (1 km2, 1e6 m3).
+// limit is the most that is read of a kind, in base units: far past any site
+// (1e6 km, 1 km2, 1e6 m3), near enough that every unit counts it in 18 digits.
 func limit(k Kind) float64 {
-	if k == KindArea || k == KindVolume {
+	switch k {
+	case KindArea, KindVolume:
 		return 1e18
+	case KindYield, KindAreaRate, KindEvaporation, KindExpansion:
+		return 1e6
 	}
 	return 1e15
 }

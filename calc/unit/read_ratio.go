@@ -3,7 +3,7 @@ package unit
 import "bytes"
 
 // ratio reads 2 %, 0.02, 1:48, 1/48, 1 in 48, and a rise in a run: 1/4 in per ft,
-// 20 mm/m, 2 in / 8 ft. A stroke between two numbers is a ratio whatever a bare
+// 20 mm/m, 2 in / 8 ft, 1/8 in in 10 ft. A stroke between two numbers is a ratio whatever a bare
 // number means: 1/48 is never a forty-eighth of a per cent.
 func (r *reader) ratio() float64 {
 	start := r.at
@@ -25,9 +25,11 @@ func (r *reader) ratio() float64 {
 		return n.base(Plain, r.minus)
 	}
 	r.space()
-	if stroke := r.stroke(); stroke > 0 && r.unit(r.rest()) == nil {
-		r.at = start
-		return r.rise(stroke)
+	if r.unit(r.rest()) == nil {
+		if end, run := r.stroke(); run > 0 {
+			r.at = start
+			return r.rise(end, run)
+		}
 	}
 	return r.measure(n)
 }
@@ -53,23 +55,28 @@ func (r *reader) to(n typed) float64 {
 	return n.base(Plain, r.minus) / m.base(Plain, false)
 }
 
-// stroke is where the first stroke stands that follows a unit and so is no
-// fraction's, 0 for nowhere.
-func (r *reader) stroke() int {
+// stroke finds the first stroke, or " in ", that follows a unit and so is no
+// fraction's and no inches: where the rise ends and where the run starts, 0 for
+// nowhere.
+func (r *reader) stroke() (end, run int) {
 	for i := r.at + 1; i < r.end; i++ {
-		if r.folded[i] == '/' && !digit(r.folded[i-1]) {
-			return i
+		switch c := r.folded[i]; {
+		case digit(r.folded[i-1]):
+		case c == '/':
+			return i, i + 1
+		case bytes.HasPrefix(r.folded[i:r.end], oneIn):
+			return i, i + len(oneIn)
 		}
 	}
-	return 0
+	return 0, 0
 }
 
 // rise reads a length over a length, or over one of a unit of length.
-func (r *reader) rise(stroke int) float64 {
+func (r *reader) rise(stop, start int) float64 {
 	kind, end := r.kind, r.end
-	r.kind, r.end = KindLength, stroke
+	r.kind, r.end = KindLength, stop
 	rise := r.quantity()
-	r.at, r.end, r.minus = stroke+1, end, false
+	r.at, r.end, r.minus = start, end, false
 	run := 0.0
 	switch u := r.unit(r.rest()); {
 	case r.why != 0:

@@ -180,6 +180,9 @@ func TestReadsWhatABuilderWrites(t *testing.T) {
 		{KindRatio, `20 mm/m`, unknown, 0.02},
 		{KindRatio, `2" / 8'`, unknown, 1. / 48},
 		{KindRatio, `1' 1/2" / 25'`, unknown, 12.5 / 300},
+		{KindRatio, `1/8 in in 10 ft`, unknown, 1. / 960},
+		{KindRatio, `1 ft 6 in in 20 ft`, unknown, 0.075},
+		{KindRatio, `3 mm in 2 m`, unknown, 0.0015},
 		{KindRatio, `-20 mm/m`, unknown, -0.02},
 		// Numbers.
 		{KindNumber, `-1.25`, unknown, -1.25},
@@ -264,6 +267,9 @@ func TestRefusesWhatCouldMeanSomethingElse(t *testing.T) {
 		{KindSpan, `1:30`, unknown, NotNumber, []string{`1 h 30 min`, `1 min 30 s`}},
 		{KindRatio, `1:2:3`, unknown, NotNumber, nil},
 		{KindRatio, `1/2/3`, unknown, NotNumber, nil},
+		{KindRatio, `1 in in`, unknown, UnknownUnit, nil},
+		{KindRatio, `1 in/`, unknown, UnknownUnit, nil},
+		{KindRatio, `1 in/ft/ft`, unknown, UnknownUnit, nil},
 		// Units.
 		{KindLength, `5 foo`, unknown, UnknownUnit, nil},
 		{KindLength, `5 mm thick`, unknown, UnknownUnit, nil},

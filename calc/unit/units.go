@@ -16,7 +16,7 @@ const (
 type Unit struct {
 	Kind   Kind
 	Symbol string   // as printed
-	Also   []string // other spellings that are read, as the reader folds them: lower case, ft2, a stroke for per
+	Also   []string // other spellings that are read, as the reader folds them: lower case, a stroke for per
 	Size   float64  // base units in one
 	Over   float64  // where Size is a fraction, its denominator: Size*Over is whole; else 0
 	Zero   float64  // base value at nought, for temperatures
@@ -97,11 +97,11 @@ var (
 	CubicFeetPerPound = &Unit{Kind: KindYield, Symbol: "ft³/lb", Also: []string{"ft3/lb", "cu ft/lb"}, Size: 0.028316846592 / 0.45359237, Over: 453_592_370_000, System: US}
 	LitresPerKilogram = &Unit{Kind: KindYield, Symbol: "L/kg", Size: 0.001, Over: 1000, System: Metric}
 
-	Fahrenheit = &Unit{Kind: KindTemperature, Symbol: "°F", Also: []string{"f", "deg f", "degf"}, Size: 5.0 / 9, Over: 9, Zero: -160.0 / 9, System: US}
-	Celsius    = &Unit{Kind: KindTemperature, Symbol: "°C", Also: []string{"c", "deg c", "degc"}, Size: 1, System: Metric}
+	Fahrenheit = &Unit{Kind: KindTemperature, Symbol: "°F", Also: []string{"f", "deg f", "degf", "degrees f", "fahrenheit"}, Size: 5.0 / 9, Over: 9, Zero: -160.0 / 9, System: US}
+	Celsius    = &Unit{Kind: KindTemperature, Symbol: "°C", Also: []string{"c", "deg c", "degc", "degrees c", "celsius"}, Size: 1, System: Metric}
 
-	FahrenheitDifference = &Unit{Kind: KindDifference, Symbol: "°F", Also: []string{"f", "deg f", "degf"}, Size: 5.0 / 9, Over: 9, System: US}
-	CelsiusDifference    = &Unit{Kind: KindDifference, Symbol: "°C", Also: []string{"c", "deg c", "degc"}, Size: 1, System: Metric}
+	FahrenheitDifference = &Unit{Kind: KindDifference, Symbol: "°F", Also: []string{"f", "deg f", "degf", "degrees f", "fahrenheit"}, Size: 5.0 / 9, Over: 9, System: US}
+	CelsiusDifference    = &Unit{Kind: KindDifference, Symbol: "°C", Also: []string{"c", "deg c", "degc", "degrees c", "celsius"}, Size: 1, System: Metric}
 	Kelvins              = &Unit{Kind: KindDifference, Symbol: "K", Also: []string{"kelvin", "kelvins"}, Size: 1, System: Metric}
 
 	Degrees = &Unit{Kind: KindAngle, Symbol: "°", Also: []string{"deg", "degree", "degrees"}, Size: 1}
