@@ -5,13 +5,17 @@ import (
 	"setbook/calc"
 	"setbook/calc/batch"
 	"setbook/calc/bed"
+	"setbook/calc/grout"
+	"setbook/calc/kit"
 )
 
 // Calculators lists every calculator, in the order of the work.
 func Calculators() []*calc.Calculator {
 	return []*calc.Calculator{
 		&batch.Calculator,
+		&kit.Calculator,
 		&bed.Calculator,
+		&grout.Calculator,
 	}
 }
 
