@@ -7,13 +7,17 @@ import (
 	"setbook/calc/bed"
 	"setbook/calc/grout"
 	"setbook/calc/kit"
+	"setbook/calc/mixtemp"
+	"setbook/calc/slope"
 )
 
 // Calculators lists every calculator, in the order of the work.
 func Calculators() []*calc.Calculator {
 	return []*calc.Calculator{
+		&slope.Calculator,
 		&batch.Calculator,
 		&kit.Calculator,
+		&mixtemp.Calculator,
 		&bed.Calculator,
 		&grout.Calculator,
 	}
