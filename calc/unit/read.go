@@ -94,8 +94,6 @@ func read(k Kind, text string, h Habit) (float64, *Fault) {
 	switch {
 	case r.why != 0:
 		return 0, r.refuse(r.why)
-	case base == 0:
-		return 0, nil // never −0
 	case base < 0 && !signs(k):
 		return 0, r.refuse(Negative)
 	case !(math.Abs(base) <= limit(k)):

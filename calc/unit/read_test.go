@@ -86,6 +86,8 @@ func TestReadsWhatABuilderWrites(t *testing.T) {
 		{KindLength, `+5 mm`, unknown, 5000},
 		{KindLength, `-0 mm`, unknown, 0},
 		{KindLength, `5`, bareIn(Millimetres), 5000},
+		{KindLength, `0.333333333333333333333333333333333 in`, unknown, in / 3},
+		{KindLength, `0.0000000000000000000000000000003 in`, unknown, 0},
 		{KindLength, `1 1/2 m`, unknown, 1_500_000},
 		// Decimal and group marks.
 		{KindLength, `12,5 mm`, unknown, 12_500},
@@ -183,6 +185,7 @@ func TestReadsWhatABuilderWrites(t *testing.T) {
 		{KindRatio, `1/8 in in 10 ft`, unknown, 1. / 960},
 		{KindRatio, `1 ft 6 in in 20 ft`, unknown, 0.075},
 		{KindRatio, `3 mm in 2 m`, unknown, 0.0015},
+		{KindRatio, `-0 mm/m`, unknown, 0},
 		{KindRatio, `-20 mm/m`, unknown, -0.02},
 		// Numbers.
 		{KindNumber, `-1.25`, unknown, -1.25},
@@ -259,7 +262,8 @@ func TestRefusesWhatCouldMeanSomethingElse(t *testing.T) {
 		{KindLength, `6 ft 3 in 2`, unknown, NotNumber, nil},
 		{KindLength, `6' 5-3 1/2"`, unknown, NotNumber, nil},
 		{KindLength, `6'-`, unknown, NotNumber, nil},
-		{KindLength, `6-13 1/2"`, unknown, NotNumber, nil},
+		{KindLength, `6-12 1/2"`, unknown, NotNumber, nil},
+		{KindVolume, `1 gal - 1 pt`, unknown, NotNumber, nil},
 		{KindMass, `1 oz 4 lb`, unknown, NotNumber, nil},
 		{KindMass, `1-2 1/2 lb`, unknown, NotNumber, nil},
 		{KindLength, `1 m 20 cm`, unknown, NotNumber, nil},
@@ -267,6 +271,7 @@ func TestRefusesWhatCouldMeanSomethingElse(t *testing.T) {
 		{KindSpan, `1:30`, unknown, NotNumber, []string{`1 h 30 min`, `1 min 30 s`}},
 		{KindRatio, `1:2:3`, unknown, NotNumber, nil},
 		{KindRatio, `1/2/3`, unknown, NotNumber, nil},
+		{KindRatio, `1 foo/ft`, unknown, UnknownUnit, nil},
 		{KindRatio, `1 in in`, unknown, UnknownUnit, nil},
 		{KindRatio, `1 in/`, unknown, UnknownUnit, nil},
 		{KindRatio, `1 in/ft/ft`, unknown, UnknownUnit, nil},
@@ -353,8 +358,8 @@ func TestRefusesWhatCouldMeanSomethingElse(t *testing.T) {
 		}
 		switch fault.Why {
 		case UnknownUnit, WrongKind, NoUnit:
-			if len(fault.Units) == 0 && c.kind != KindNumber {
-				t.Errorf("%q: no units are offered", c.text)
+			if strings.Join(fault.Units, "|") != strings.Join(Symbols(c.kind), "|") {
+				t.Errorf("%q: offers %q", c.text, fault.Units)
 			}
 		}
 	}
@@ -398,5 +403,13 @@ func BenchmarkRead(b *testing.B) {
 				Read(c.kind, c.text, Habit{Decimal: '.'})
 			}
 		})
+	}
+}
+
+func TestSymbolsAreThoseOfTheKind(t *testing.T) {
+	for kind, want := range map[Kind]string{KindMass: "lb oz g kg t", KindRatio: "%", KindTemperature: "°F °C", KindNumber: "", KindDate: ""} {
+		if got := strings.Join(Symbols(kind), " "); got != want {
+			t.Errorf("kind %d: %q, want %q", kind, got, want)
+		}
 	}
 }
