@@ -96,7 +96,7 @@ func TestPrintsWithSymbols(t *testing.T) {
 		{us, Fig(Length(4490), InchMM), "0.1768 in", "0.1768 in (4.49 mm)"},
 		{german, Fig(Length(4490), InchMM), "4,49 mm", "4,49 mm (0,1768 in)"},
 		{us, Fig(Angle(45), Arc), "45°", "45°"},
-		{us, Fig(Angle(22.5), Pair{Form{Unit: Degrees, Fraction: 16}, Form{Unit: Degrees, Fraction: 16}}), "22.5°", "22.5°"},
+		{us, Fig(Angle(22.5), &Pair{Form{Unit: Degrees, Fraction: 16}, Form{Unit: Degrees, Fraction: 16}}), "22.5°", "22.5°"},
 		{us, Fig(Temperature(-40), Warmth), "−40 °F", "−40 °F (−40 °C)"},
 		{us, Fig(Ratio(0.02), Share), "2 %", "2 %"},
 		{us, Fig(Count(12), Whole1), "12", "12"},
