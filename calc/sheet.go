@@ -13,6 +13,7 @@ type Sheet struct {
 	Cautions []Caution
 	Drawing  Drawing
 	Problems []Problem
+	known    []Term // what the working has named so far: the inputs' symbols, then each result
 }
 
 // Sym makes a term from a typed quantity.
@@ -20,14 +21,33 @@ func Sym[T unit.Quantity](symbol string, q T, as *unit.Pair) Term {
 	return Term{symbol, unit.Fig(q, as)}
 }
 
-// Step writes one line of the working.
+// Step writes one line of the working. The terms of its expression are looked up by their symbols
+// among the inputs, the results of earlier steps and what Let has named; terms given here come first.
 func (s *Sheet) Step(says words.Line, gives Term, expr string, cite *source.Source, terms ...Term) {
-	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, Terms: terms, Gives: gives, Cite: cite})
+	s.StepUS(says, gives, expr, "", cite, terms...)
 }
 
 // StepUS writes a line whose expression needs another factor in US units.
 func (s *Sheet) StepUS(says words.Line, gives Term, expr, exprUS string, cite *source.Source, terms ...Term) {
-	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, ExprUS: exprUS, Terms: terms, Gives: gives, Cite: cite})
+	says.With = s.fill(says)
+	s.Steps = append(s.Steps, Step{Says: says, Expr: expr, ExprUS: exprUS, Terms: s.terms(expr+" "+exprUS, terms), Gives: gives, Cite: cite})
+	s.name(gives)
+}
+
+// Works writes one line of the working, as Step does, in fewer words.
+func Works[T unit.Quantity](s *Sheet, says words.Msg, symbol string, q T, as *unit.Pair, expr string, cite *source.Source) {
+	s.StepUS(words.Line{Msg: says}, Term{symbol, unit.Fig(q, as)}, expr, "", cite)
+}
+
+// WorksUS is Works with another expression in US units.
+func WorksUS[T unit.Quantity](s *Sheet, says words.Msg, symbol string, q T, as *unit.Pair, expr, exprUS string, cite *source.Source) {
+	s.StepUS(words.Line{Msg: says}, Term{symbol, unit.Fig(q, as)}, expr, exprUS, cite)
+}
+
+// Let names a figure for the expressions and the sentences that follow. It stands in for an
+// input or an earlier result of the same symbol.
+func Let[T unit.Quantity](s *Sheet, symbol string, q T, as *unit.Pair) {
+	s.name(Term{symbol, unit.Fig(q, as)})
 }
 
 // Gives writes an answer and returns it, to be added to. The pointer holds until the next answer.
@@ -54,19 +74,28 @@ func (a *Answer) Says(l words.Line) *Answer { a.Reads = l; return a }
 // Wait marks an answer as a waiting time.
 func (a *Answer) Wait() *Answer { a.Waits = true; return a }
 
-// Warn adds a caution.
+// Warn adds a caution. A placeholder that nothing here fills is filled by the figure of that symbol.
 func (s *Sheet) Warn(severity Severity, cite *source.Source, m words.Msg, with ...words.Arg) {
-	s.Cautions = append(s.Cautions, Caution{words.Say(m, with...), severity, cite})
+	l := words.Line{Msg: m, With: with}
+	l.With = s.fill(l)
+	s.Cautions = append(s.Cautions, Caution{l, severity, cite})
 }
 
 // Refuse says why the entry cannot be worked, at one of its keys. The work must return after it.
 func (s *Sheet) Refuse(key string, m words.Msg, with ...words.Arg) {
-	s.Problems = append(s.Problems, Problem{key, words.Say(m, with...)})
+	l := words.Line{Msg: m, With: with}
+	l.With = s.fill(l)
+	s.Problems = append(s.Problems, Problem{key, l})
 }
 
 // Solve works an entry out. A sheet with problems keeps nothing else.
 func (c *Calculator) Solve(e Entry) *Sheet {
 	s := &Sheet{}
+	for _, in := range c.Inputs {
+		if in.Symbol != "" && in.As != nil {
+			s.known = append(s.known, Term{in.Symbol, unit.Figure{Kind: in.Kind, Base: e.read[in.Key].Base, As: in.As}})
+		}
+	}
 	c.Work(e, s)
 	if len(s.Problems) > 0 {
 		return &Sheet{Problems: s.Problems}

@@ -63,8 +63,7 @@ func Yield(powder, liquid unit.Mass, wet unit.Density) unit.Volume {
 
 func work(e calc.Entry, s *calc.Sheet) {
 	if liquidMin.Of(e) > liquidMax.Of(e) {
-		s.Refuse("liquid_min", "Least liquid on the bag: read {least}, which is more than the most, {most}.",
-			liquidMin.Is("least", liquidMin.Of(e)), liquidMax.Is("most", liquidMax.Of(e)))
+		s.Refuse("liquid_min", "Least liquid on the bag: read {L_min}, which is more than the most, {L_max}.")
 		return
 	}
 	p, b := powder.Of(e), bag.Of(e)
@@ -78,25 +77,17 @@ func work(e calc.Entry, s *calc.Sheet) {
 	calc.Gives(s, "liquid_now", "Liquid now", now, unit.QuartL).First()
 	calc.Gives(s, "least", "Not less than", least, unit.QuartL)
 	calc.Gives(s, "most", "Not more than", most, unit.QuartL)
-	calc.Gives(s, "ratio", "Liquid to powder, by mass", unit.Ratio(weighs/p), unit.Share)
+	calc.Gives(s, "ratio", "Liquid to powder, by mass", Ratio(now, liquidHeavy.Of(e), p), unit.Share)
 	calc.Gives(s, "yield", "Wet mix", yield, unit.GallonL)
 	calc.Gives(s, "fill", "Bucket filled", fill, unit.Share).First()
 
-	nowTerm := calc.Sym("L_now", now, unit.QuartL)
-	wetMass := calc.Sym("M_L", weighs, unit.PoundKg)
-	mix := calc.Sym("V", yield, unit.GallonL)
-	s.Step(words.Say("Liquid now: the bag's liquid in proportion to the powder."), nowTerm,
-		"L * P / B", source.CommonPractice, liquid.Sym(e), powder.Sym(e), bag.Sym(e))
-	s.Step(words.Say("Not less than, in the same proportion."), calc.Sym("L_least", least, unit.QuartL),
-		"L_min * P / B", source.CommonPractice, liquidMin.Sym(e), powder.Sym(e), bag.Sym(e))
-	s.Step(words.Say("Not more than, in the same proportion."), calc.Sym("L_most", most, unit.QuartL),
-		"L_max * P / B", source.CommonPractice, liquidMax.Sym(e), powder.Sym(e), bag.Sym(e))
-	s.StepUS(words.Say("Mass of that liquid."), wetMass, "L_now * ρ_L", "L_now / 4 * ρ_L", source.ByDefinition, nowTerm, liquidHeavy.Sym(e))
-	s.Step(words.Say("Liquid to powder, by mass."), calc.Sym("R", unit.Ratio(weighs/p), unit.Share),
-		"M_L / P * 100", source.ByDefinition, wetMass, powder.Sym(e))
-	s.Step(words.Say("Wet mix: all that went in, over the density of the mix."), mix, "(P + M_L) / ρ_m", source.Yield,
-		powder.Sym(e), wetMass, wetHeavy.Sym(e))
-	s.Step(words.Say("How full the bucket is."), calc.Sym("F", fill, unit.Share), "V / V_b * 100", source.ByDefinition, mix, bucket.Sym(e))
+	calc.Works(s, "Liquid now: the bag's liquid in proportion to the powder.", "L_now", now, unit.QuartL, "L * P / B", source.CommonPractice)
+	calc.Works(s, "Not less than, in the same proportion.", "L_least", least, unit.QuartL, "L_min * P / B", source.CommonPractice)
+	calc.Works(s, "Not more than, in the same proportion.", "L_most", most, unit.QuartL, "L_max * P / B", source.CommonPractice)
+	calc.WorksUS(s, "Mass of that liquid.", "M_L", weighs, unit.PoundKg, "L_now * ρ_L", "L_now / 4 * ρ_L", source.ByDefinition)
+	calc.Works(s, "Liquid to powder, by mass.", "R", Ratio(now, liquidHeavy.Of(e), p), unit.Share, "M_L / P * 100", source.ByDefinition)
+	calc.Works(s, "Wet mix: all that went in, over the density of the mix.", "V", yield, unit.GallonL, "(P + M_L) / ρ_m", source.Yield)
+	calc.Works(s, "How full the bucket is.", "F", fill, unit.Share, "V / V_b * 100", source.ByDefinition)
 
 	cautions(s, e, fill, whole)
 	s.Drawing = drawing(now, yield, bucket.Of(e))
@@ -106,21 +97,19 @@ func cautions(s *calc.Sheet, e calc.Entry, fill unit.Ratio, whole unit.Volume) {
 	l := liquid.Of(e)
 	switch {
 	case l < liquidMin.Of(e):
-		s.Warn(calc.Stop, source.CommonPractice, "{liquid} a bag is less than the bag allows, {least}. Too dry a mix does not wet the paver.",
-			liquid.Is("liquid", l), liquid.Is("least", liquidMin.Of(e)))
+		s.Warn(calc.Stop, source.CommonPractice, "{L} a bag is less than the bag allows, {L_min}. Too dry a mix does not wet the paver.")
 	case l > liquidMax.Of(e):
-		s.Warn(calc.Stop, source.CommonPractice, "{liquid} a bag is more than the bag allows, {most}. Too wet a mix is weak and shrinks.",
-			liquid.Is("liquid", l), liquid.Is("most", liquidMax.Of(e)))
+		s.Warn(calc.Stop, source.CommonPractice, "{L} a bag is more than the bag allows, {L_max}. Too wet a mix is weak and shrinks.")
 	}
 	switch {
 	case fill > 1:
-		s.Warn(calc.Stop, source.ByDefinition, "This mix overflows the bucket: it fills {fill} of it. Mix less, or take a larger one.", words.Is("fill", fill, unit.Share))
+		s.Warn(calc.Stop, source.ByDefinition, "This mix overflows the bucket: it fills {F} of it. Mix less, or take a larger one.")
 	case fill > headroom:
-		s.Warn(calc.Care, source.CommonPractice, "The mix fills {fill} of the bucket. Above {room} a paddle throws it over the rim.",
-			words.Is("fill", fill, unit.Share), words.Is("room", headroom, unit.Share))
+		s.Warn(calc.Care, source.CommonPractice, "The mix fills {F} of the bucket. Above {room} a paddle throws it over the rim.",
+			words.Is("room", headroom, unit.Share))
 	}
 	if b := bucket.Of(e); whole > b {
-		s.Warn(calc.Care, source.ByDefinition, "A full bag makes {whole} and overflows this bucket of {bucket}.", words.Is("whole", whole, unit.GallonL), bucket.Is("bucket", b))
+		s.Warn(calc.Care, source.ByDefinition, "A full bag makes {whole} and overflows this bucket of {V_b}.", words.Is("whole", whole, unit.GallonL))
 	}
 	s.Warn(calc.Care, source.CommonPractice, "Never add water or liquid to a mix that has begun to set. Throw it out and mix a new pail.")
 	s.Warn(calc.Care, source.CommonPractice, "Rinse the pail between mixes: what is left of an old mix speeds the new one.")

@@ -110,8 +110,8 @@ func work(e calc.Entry, s *calc.Sheet) {
 	p := parts{shape, g, section, pitch, combed, thick, filled, ridge, perBag, mortar, bags}
 	low, high := spread(e, section, pitch)
 	answers(s, e, p, low, high)
-	steps(s, e, p)
-	cautions(s, thick, hollow.Of(e), θ)
+	steps(s, p)
+	cautions(s, thick, filled, hollow.Of(e), θ)
 	s.Drawing = drawing(shape, w, g, ridge, thick)
 }
 

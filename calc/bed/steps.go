@@ -18,45 +18,34 @@ var sectionSays = map[string]struct {
 	"round":   {"Section of one round-bottomed notch: a slot with half a circle under it.", "w * (d - w / 2) + pi * w * w / 8"},
 }
 
-func steps(s *calc.Sheet, e calc.Entry, p parts) {
-	w, d, θ := width.Sym(e), depth.Sym(e), hold.Sym(e)
-	section := calc.Sym("S", p.section, unit.InchArea)
-	pitch := calc.Sym("p", p.pitch, unit.InchMM)
-	combed := calc.Sym("c", p.combed, unit.InchMM)
-	bed := calc.Sym("t", p.thick, unit.InchMM)
-	filled := calc.Sym("f", p.filled, unit.InchMM)
-	mortar := calc.Sym("V", p.mortar, unit.CubicFootL)
-	bags := calc.Sym("n", p.bags, unit.Bare)
-
-	s.Step(words.Say("Height of the ridge: the notch's depth, foreshortened by the angle of the trowel."),
-		calc.Sym("r", p.ridge, unit.InchMM), "d * sin(θ)", source.NotchGeometry, d, θ)
+func steps(s *calc.Sheet, p parts) {
+	calc.Let(s, "g", p.land, unit.InchMM)
+	calc.Works(s, "Height of the ridge: the notch's depth, foreshortened by the angle of the trowel.", "r", p.ridge, unit.InchMM, "d * sin(θ)", source.NotchGeometry)
 	how := sectionSays[p.shape]
-	s.Step(words.Say(how.says), section, how.expr, source.ByDefinition, w, d)
-	s.Step(words.Say("Pitch: one notch and one land."), pitch, "w + g", source.ByDefinition, w, calc.Sym("g", p.land, unit.InchMM))
-	s.Step(words.Say("Combed mortar after the ridges fall in: the foreshortened section spread over the pitch."),
-		combed, "S * sin(θ) / p", source.NotchGeometry, section, θ, pitch)
-	s.Step(words.Say("Bed: the combed mortar and the skim on the paver's back."), bed, "c + s", source.ByDefinition, combed, skim.Sym(e))
-	s.Step(words.Say("Mortar to take up: the bed and the mean hollow."), filled, "t + h", source.ByDefinition, bed, hollow.Sym(e))
-	s.StepUS(words.Say("Area that one bag covers, before waste."), calc.Sym("A_bag", p.perBag, unit.FootArea),
-		"Y / f", "Y / f * 12", source.ByDefinition, bagWets.Sym(e), filled)
-	s.StepUS(words.Say("Wet mortar: area by thickness, and the waste on top."), mortar,
-		"A * f * (1 + k / 100)", "A * f / 12 * (1 + k / 100)", source.ByDefinition, area.Sym(e), filled, waste.Sym(e))
-	s.Step(words.Say("Bags: wet mortar over what one bag gives."), bags, "V / Y", source.Yield, mortar, bagWets.Sym(e))
-	s.Step(words.Say("Bags are bought whole."), calc.Sym("N", unit.Whole(float64(p.bags)), unit.Whole1), "ceil(n)", source.ByDefinition, bags)
+	calc.Works(s, how.says, "S", p.section, unit.InchArea, how.expr, source.ByDefinition)
+	calc.Works(s, "Pitch: one notch and one land.", "p", p.pitch, unit.InchMM, "w + g", source.ByDefinition)
+	calc.Works(s, "Combed mortar after the ridges fall in: the foreshortened section spread over the pitch.",
+		"c", p.combed, unit.InchMM, "S * sin(θ) / p", source.NotchGeometry)
+	calc.Works(s, "Bed: the combed mortar and the skim on the paver's back.", "t", p.thick, unit.InchMM, "c + s", source.ByDefinition)
+	calc.Works(s, "Mortar to take up: the bed and the mean hollow.", "f", p.filled, unit.InchMM, "t + h", source.ByDefinition)
+	calc.WorksUS(s, "Area that one bag covers, before waste.", "A_bag", p.perBag, unit.FootArea, "Y / f", "Y / f * 12", source.ByDefinition)
+	calc.WorksUS(s, "Wet mortar: area by thickness, and the waste on top.", "V", p.mortar, unit.CubicFootL,
+		"A * f * (1 + k / 100)", "A * f / 12 * (1 + k / 100)", source.ByDefinition)
+	calc.Works(s, "Bags: wet mortar over what one bag gives.", "n", p.bags, unit.Bare, "V / Y", source.Yield)
+	calc.Works(s, "Bags are bought whole.", "N", unit.Whole(float64(p.bags)), unit.Whole1, "ceil(n)", source.ByDefinition)
 }
 
-func cautions(s *calc.Sheet, bed, hollow unit.Length, hold unit.Angle) {
-	thick := bed + hollow
+func cautions(s *calc.Sheet, bed, thick, hollow unit.Length, hold unit.Angle) {
 	switch {
 	case bed < thinnest:
-		s.Warn(calc.Stop, source.BedLimits, "The bed of {bed} is thinner than {least}, the least after embedding. Take a larger notch, hold the trowel steeper or skim the back.",
-			words.Is("bed", bed, unit.InchMM), words.Both("least", thinnest, unit.InchMM))
+		s.Warn(calc.Stop, source.BedLimits, "The bed of {t} is thinner than {least}, the least after embedding. Take a larger notch, hold the trowel steeper or skim the back.",
+			words.Both("least", thinnest, unit.InchMM))
 	case thick > thickBedMost:
-		s.Warn(calc.Stop, source.BedLimits, "{bed} is thicker than {most}, the most for a large and heavy tile mortar. Patch the slab first.",
-			words.Is("bed", thick, unit.InchMM), words.Both("most", thickBedMost, unit.InchMM))
+		s.Warn(calc.Stop, source.BedLimits, "{f} is thicker than {most}, the most for a large and heavy tile mortar. Patch the slab first.",
+			words.Both("most", thickBedMost, unit.InchMM))
 	case thick > thinBedMost:
-		s.Warn(calc.Care, source.BedLimits, "{bed} is past {most}, the most for a thin-bed mortar. Only a mortar whose bag says it is for large and heavy tile may go this thick.",
-			words.Is("bed", thick, unit.InchMM), words.Both("most", thinBedMost, unit.InchMM))
+		s.Warn(calc.Care, source.BedLimits, "{f} is past {most}, the most for a thin-bed mortar. Only a mortar whose bag says it is for large and heavy tile may go this thick.",
+			words.Both("most", thinBedMost, unit.InchMM))
 	}
 	if hollow > 0 {
 		s.Warn(calc.Care, source.BedLimits, "Mortar is not for truing a slab: grind the high spots and patch the hollows first, and count here only what is left.")
