@@ -5,9 +5,12 @@ import (
 	"setbook/calc"
 	"setbook/calc/batch"
 	"setbook/calc/bed"
+	"setbook/calc/filmed"
+	"setbook/calc/contact"
 	"setbook/calc/grout"
 	"setbook/calc/kit"
 	"setbook/calc/mixtemp"
+	"setbook/calc/paddle"
 	"setbook/calc/slope"
 )
 
@@ -18,7 +21,10 @@ func Calculators() []*calc.Calculator {
 		&batch.Calculator,
 		&kit.Calculator,
 		&mixtemp.Calculator,
+		&paddle.Calculator,
+		&filmed.Calculator,
 		&bed.Calculator,
+		&contact.Calculator,
 		&grout.Calculator,
 	}
 }
