@@ -253,6 +253,11 @@ func TestRefusesWhatCouldMeanSomethingElse(t *testing.T) {
 		{KindLength, `½½ in`, unknown, NotNumber, nil},
 		{KindLength, `½2 in`, unknown, NotNumber, nil},
 		{KindLength, `1/2/3 in`, unknown, NotNumber, nil},
+		{KindLength, `1/1234567890 in`, unknown, NotNumber, nil},
+		{KindLength, `5-1/0 in`, unknown, ZeroDenominator, nil},
+		{KindLength, `6-9999999999999999999 in`, unknown, TooBig, nil},
+		{KindRatio, `x`, unknown, NotNumber, nil},
+		{KindVolume, `1 uk ton`, unknown, UnknownUnit, nil},
 		{KindLength, `1.5/2 in`, unknown, NotNumber, nil},
 		{KindLength, `1/2.5 in`, unknown, NotNumber, nil},
 		{KindLength, `75 11/2 in`, unknown, NotNumber, nil},
@@ -410,6 +415,18 @@ func TestSymbolsAreThoseOfTheKind(t *testing.T) {
 	for kind, want := range map[Kind]string{KindMass: "lb oz g kg t", KindRatio: "%", KindTemperature: "°F °C", KindNumber: "", KindDate: ""} {
 		if got := strings.Join(Symbols(kind), " "); got != want {
 			t.Errorf("kind %d: %q, want %q", kind, got, want)
+		}
+	}
+}
+
+// The vulgar fractions of Unicode, by their character names.
+func TestEveryVulgarFraction(t *testing.T) {
+	for text, want := range map[string]float64{
+		"½": 1. / 2, "¼": 1. / 4, "¾": 3. / 4, "⅛": 1. / 8, "⅜": 3. / 8, "⅝": 5. / 8, "⅞": 7. / 8, "⅓": 1. / 3, "⅔": 2. / 3,
+		"⅕": 1. / 5, "⅖": 2. / 5, "⅗": 3. / 5, "⅘": 4. / 5, "⅙": 1. / 6, "⅚": 5. / 6, "⅐": 1. / 7, "⅑": 1. / 9, "⅒": 1. / 10,
+	} {
+		if got, fault := Read(KindNumber, text, unknown); fault != nil || got != want {
+			t.Errorf("%s: %v %+v", text, got, fault)
 		}
 	}
 }
