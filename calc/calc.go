@@ -48,6 +48,16 @@ type Calculator struct {
 	Checked words.Msg
 }
 
+// Input finds an input by its key; nil where there is none.
+func (c *Calculator) Input(key string) *Input {
+	for _, in := range c.Inputs {
+		if in.Key == key {
+			return in
+		}
+	}
+	return nil
+}
+
 // Step is one line of the working. Expr is written in Go's syntax over the
 // symbols of Terms, with sin, cos, tan (of degrees), sqrt, pow, exp, ln, min, max
 // and ceil, so that a test can work it out from the printed values. ExprUS

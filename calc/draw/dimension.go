@@ -61,8 +61,7 @@ func (s *scene) stroke(class string, x1, y1, x2, y2 float64) {
 	s.box.add(x1, y1)
 	s.box.add(x2, y2)
 	n := markup.Number
-	s.over.Open("path", "class", class, "d", "M"+n(x1)+" "+n(y1)+"L"+n(x2)+" "+n(y2))
-	s.over.Close("path")
+	s.over.Put(`<path class="%" d="M% %L% %"/>`, class, n(x1), n(y1), n(x2), n(y2))
 }
 
 // head draws an arrowhead with its point at x, y and its body towards ux, uy.
@@ -70,6 +69,5 @@ func (s *scene) head(x, y, ux, uy float64) {
 	n := markup.Number
 	const half = arrow * 0.18
 	bx, by := x+ux*arrow, y+uy*arrow
-	s.over.Open("path", "class", "arrow", "d", "M"+n(x)+" "+n(y)+"L"+n(bx-uy*half)+" "+n(by+ux*half)+"L"+n(bx+uy*half)+" "+n(by-ux*half)+"Z")
-	s.over.Close("path")
+	s.over.Put(`<path class="arrow" d="M% %L% %L% %Z"/>`, n(x), n(y), n(bx-uy*half), n(by+ux*half), n(bx+uy*half), n(by-ux*half))
 }

@@ -115,14 +115,12 @@ func (s *scene) outline(shape *calc.Shape) {
 	if shape.Closed {
 		path.WriteString("Z")
 		s.used[shape.Of] = true
-		if _, hatched := hatches[shape.Of]; hatched {
+		if hatches[shape.Of].size > 0 {
 			fill = "url(#" + s.id + "-" + names[shape.Of] + ")"
-			s.body.Open("path", "class", "ground s-"+names[shape.Of], "d", path.String())
-			s.body.Close("path")
+			s.body.Put(`<path class="ground s-%" d="%"/>`, names[shape.Of], path.String())
 		}
 	}
-	s.body.Open("path", "class", "line s-"+names[shape.Of], "fill", fill, "d", path.String())
-	s.body.Close("path")
+	s.body.Put(`<path class="line s-%" fill="%" d="%"/>`, names[shape.Of], fill, path.String())
 }
 
 func (s *scene) label(shape *calc.Shape) {
@@ -151,7 +149,7 @@ func (s *scene) letters(x, y float64, words, anchor, class string, turn float64)
 		s.box.add(left, y-text)
 		s.box.add(left+long, y+text/3)
 	}
-	s.over.In("text", words, "class", class, "x", markup.Number(x), "y", markup.Number(y), "text-anchor", anchor, "transform", transform)
+	s.over.Put(`<text class="%" x="%" y="%" text-anchor="%" transform="%">%</text>`, class, markup.Number(x), markup.Number(y), anchor, transform, words)
 }
 
 func (s *scene) svg(d *calc.Drawing) string {
@@ -162,13 +160,11 @@ func (s *scene) svg(d *calc.Drawing) string {
 	}
 	var w markup.Writer
 	n := markup.Number
-	w.Open("svg", "class", "drawing", "viewBox", n(b.x0)+" "+n(b.y0)+" "+n(b.x1-b.x0)+" "+n(b.y1-b.y0),
-		"role", "img", "aria-labelledby", s.id+"-title "+s.id+"-says", "xmlns", "http://www.w3.org/2000/svg")
-	w.In("title", s.r.Word(d.Title), "id", s.id+"-title")
-	w.In("desc", s.r.Line(d.Says), "id", s.id+"-says")
+	w.Put(`<svg class="drawing" viewBox="% % % %" role="img" aria-labelledby="%-title %-says" xmlns="http://www.w3.org/2000/svg"><title id="%-title">%</title><desc id="%-says">%</desc>`,
+		n(b.x0), n(b.y0), n(b.x1-b.x0), n(b.y1-b.y0), s.id, s.id, s.id, s.r.Word(d.Title), s.id, s.r.Line(d.Says))
 	s.patterns(&w)
 	w.Markup(s.body.String())
 	w.Markup(s.over.String())
-	w.Close("svg")
+	w.Put(`</svg>`)
 	return w.String()
 }

@@ -20,7 +20,7 @@ type hatch struct {
 
 // hatches follow drawing-office habit (ISO 128-3 leaves the choice to the office and
 // asks only that one material keeps one hatch and that it is told in words too).
-var hatches = map[calc.Stuff]hatch{
+var hatches = [calc.Strong + 1]hatch{
 	calc.Concrete: {26, "M3 8l5-5l2 6zM16 20l6-3l0 5zM14 5h.01M22 9h.01M6 18h.01M11 14h.01M19 1h.01M2 24h.01"},
 	calc.Mortar:   {7, "M1.5 1.5h.01M5 5h.01"},
 	calc.Paver:    {8, "M-2 2l4-4M0 8l8-8M6 10l4-4"},
@@ -33,17 +33,15 @@ var hatches = map[calc.Stuff]hatch{
 
 // patterns writes the hatches that the drawing uses.
 func (s *scene) patterns(w *markup.Writer) {
-	w.Open("defs")
+	w.Put(`<defs>`)
 	for of, used := range s.used {
-		h, ok := hatches[calc.Stuff(of)]
-		if !used || !ok {
+		h := hatches[of]
+		if !used || h.size == 0 {
 			continue
 		}
 		size := markup.Number(h.size)
-		w.Open("pattern", "id", s.id+"-"+names[of], "width", size, "height", size, "patternUnits", "userSpaceOnUse")
-		w.Open("path", "class", "hatch-line", "fill", "none", "d", h.path)
-		w.Close("path")
-		w.Close("pattern")
+		w.Put(`<pattern id="%-%" width="%" height="%" patternUnits="userSpaceOnUse"><path class="hatch-line" fill="none" d="%"/></pattern>`,
+			s.id, names[of], size, size, h.path)
 	}
-	w.Close("defs")
+	w.Put(`</defs>`)
 }

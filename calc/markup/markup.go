@@ -1,6 +1,5 @@
-// Package markup writes HTML and SVG so that nothing reaches them unescaped: tag
-// and attribute names are the program's, every value and every text goes
-// through one escape function.
+// Package markup writes HTML and SVG so that nothing reaches them unescaped: the
+// program writes the tags, and every value goes through one escape function.
 package markup
 
 import (
@@ -9,52 +8,55 @@ import (
 	"strings"
 )
 
-// Writer gathers markup. The zero Writer is ready.
-type Writer struct{ b strings.Builder }
-
 // Escape is the one escape function, for text and for attribute values alike.
 func Escape(text string) string { return html.EscapeString(text) }
 
-// Open writes a start tag with attributes in pairs of name and value. An
-// attribute whose value is "" is left out, except alt and value, where empty means something.
-func (w *Writer) Open(tag string, attributes ...string) {
-	w.b.WriteString("<" + tag)
-	for i := 0; i+1 < len(attributes); i += 2 {
-		name, value := attributes[i], attributes[i+1]
-		if value == "" && name != "value" && name != "alt" {
+// Writer gathers markup. The zero Writer is ready.
+type Writer struct{ b strings.Builder }
+
+// Put writes markup with a value in the place of each "%", escaped. The markup is a
+// constant of the program, never a value. An attribute whose value comes out empty is
+// left out (` name="%"`), so that a flag can be put as a value or as "".
+func (w *Writer) Put(markup string, values ...string) {
+	for _, value := range values {
+		before, after, ok := strings.Cut(markup, "%")
+		if !ok {
+			break
+		}
+		if name := strings.LastIndexByte(before, ' '); value == "" && optional(before, after, name) {
+			w.b.WriteString(before[:name])
+			markup = after[1:]
 			continue
 		}
-		w.b.WriteString(" " + name + `="` + Escape(value) + `"`)
+		w.b.WriteString(before)
+		w.b.WriteString(Escape(value))
+		markup = after
 	}
-	w.b.WriteString(">")
+	w.b.WriteString(markup)
 }
 
-// Flag adds a value to an attribute list where a condition holds.
-func Flag(on bool, value string) string {
-	if on {
-		return value
-	}
-	return ""
+// optional reports whether a place is the whole of an attribute's value, other than one where empty means something.
+func optional(before, after string, name int) bool {
+	return name >= 0 && strings.HasSuffix(before, `="`) && strings.HasPrefix(after, `"`) &&
+		before[name:] != ` value="` && !strings.Contains(before[name:], ">")
 }
-
-// Close writes an end tag.
-func (w *Writer) Close(tag string) { w.b.WriteString("</" + tag + ">") }
 
 // Text writes a text, escaped.
 func (w *Writer) Text(text string) { w.b.WriteString(Escape(text)) }
-
-// In writes an element that holds one text.
-func (w *Writer) In(tag, text string, attributes ...string) {
-	w.Open(tag, attributes...)
-	w.Text(text)
-	w.Close(tag)
-}
 
 // Markup writes what another Writer made.
 func (w *Writer) Markup(made string) { w.b.WriteString(made) }
 
 // String is what was written.
 func (w *Writer) String() string { return w.b.String() }
+
+// If is a value where a condition holds, else nothing.
+func If(on bool, value string) string {
+	if on {
+		return value
+	}
+	return ""
+}
 
 // Number writes a coordinate to a hundredth, which no screen shows finer.
 func Number(x float64) string {

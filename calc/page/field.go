@@ -10,36 +10,42 @@ import (
 // quantity as a text field with the values often entered and a strip of keys.
 func (l *Live) field(w *writer, in *calc.Input) {
 	id := l.Name + "-" + in.Key
-	class := "field"
-	if l.Invalid(in.Key) {
-		class += " field-bad"
-	}
+	label, invalid := l.reader.Word(in.Label), markup.If(l.Invalid(in.Key), "true")
+	class := "field" + markup.If(l.Invalid(in.Key), " field-bad")
 	if len(in.Options) > 0 {
-		l.choice(w, in, id, class)
+		w.Put(`<fieldset class="% choice" data-field="%"><legend>%</legend><div class="tiles">`, class, in.Key, label)
+		for _, o := range in.Options {
+			w.Put(`<label class="tile"><input type="radio" name="%" value="%" data-key="%" checked="%"><span>%</span></label>`,
+				id, o.Name, in.Key, markup.If(o.Name == l.Field(in.Key), "checked"), l.reader.Word(o.Label))
+		}
+		w.Put(`</div>`)
+		l.noteUnder(w, in, id)
+		w.Put(`</fieldset>`)
 		return
 	}
-	w.Open("div", "class", class, "data-field", in.Key)
-	w.Open("label", "for", id)
-	w.Text(l.reader.Word(in.Label))
+	w.Put(`<div class="%" data-field="%"><label for="%">%`, class, in.Key, id, label)
 	if in.Symbol != "" {
 		w.Text(" ")
 		w.symbol(in.Symbol)
 	}
-	w.Close("label")
+	w.Put(`</label>`)
 	if len(in.Columns) > 0 {
-		w.In("textarea", l.Field(in.Key), "id", id, "name", in.Key, "data-key", in.Key, "rows", "4", "spellcheck", "false",
-			"aria-describedby", id+"-note", "aria-invalid", markup.Flag(l.Invalid(in.Key), "true"))
+		w.Put(`<textarea id="%" name="%" data-key="%" rows="4" spellcheck="false" aria-describedby="%-note" aria-invalid="%">%</textarea>`,
+			id, in.Key, in.Key, id, invalid, l.Field(in.Key))
 	} else {
-		w.Open("input", "id", id, "name", in.Key, "data-key", in.Key, "type", "text", "inputmode", inputMode(in.Kind), "value", l.Field(in.Key),
-			"autocomplete", "off", "autocapitalize", "off", "spellcheck", "false", "enterkeyhint", "next",
-			"aria-describedby", id+"-note", "aria-invalid", markup.Flag(l.Invalid(in.Key), "true"))
-		l.strip(w, in, id)
+		w.Put(`<input id="%" name="%" data-key="%" type="text" inputmode="%" value="%" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="%-note" aria-invalid="%">`,
+			id, in.Key, in.Key, inputMode(in.Kind), l.Field(in.Key), id, invalid)
+		l.strip(w, in)
 	}
-	w.Open("p", "class", "note", "id", id+"-note", "data-part", "note-"+in.Key)
-	w.Markup(l.note(in))
-	w.Close("p")
+	l.noteUnder(w, in, id)
 	l.usual(w, in)
-	w.Close("div")
+	w.Put(`</div>`)
+}
+
+func (l *Live) noteUnder(w *writer, in *calc.Input, id string) {
+	w.Put(`<p class="note" id="%-note" data-part="note-%">`, id, in.Key)
+	w.Markup(l.note(in))
+	w.Put(`</p>`)
 }
 
 // inputMode is the keyboard that a phone shows: digits with a decimal mark. The strip of keys
@@ -51,61 +57,36 @@ func inputMode(k unit.Kind) string {
 	return "decimal"
 }
 
-func (l *Live) choice(w *writer, in *calc.Input, id, class string) {
-	w.Open("fieldset", "class", class+" choice", "data-field", in.Key)
-	w.Open("legend")
-	w.Text(l.reader.Word(in.Label))
-	w.Close("legend")
-	w.Open("div", "class", "tiles")
-	for _, o := range in.Options {
-		w.Open("label", "class", "tile")
-		if o.Name == l.Field(in.Key) {
-			w.Open("input", "type", "radio", "name", id, "value", o.Name, "data-key", in.Key, "checked", "checked")
-		} else {
-			w.Open("input", "type", "radio", "name", id, "value", o.Name, "data-key", in.Key)
-		}
-		w.In("span", l.reader.Word(o.Label))
-		w.Close("label")
-	}
-	w.Close("div")
-	w.Open("p", "class", "note", "id", id+"-note", "data-part", "note-"+in.Key)
-	w.Markup(l.note(in))
-	w.Close("p")
-	w.Close("fieldset")
-}
-
 // usual writes the values often entered, each as one key to press.
 func (l *Live) usual(w *writer, in *calc.Input) {
 	if len(in.Usual) == 0 {
 		return
 	}
-	w.Open("div", "class", "keys")
+	w.Put(`<div class="keys">`)
 	for _, text := range in.Usual {
-		shown, ok := in.Again(text, calc.Habit{Decimal: '.'}, l.reader.Style)
-		if !ok {
-			continue
+		if shown, ok := in.Again(text, calc.Habit{Decimal: '.'}, l.reader.Style); ok {
+			w.Put(`<button type="button" data-fill="%" data-for="%">%</button>`, shown, in.Key, shown)
 		}
-		w.In("button", shown, "type", "button", "data-fill", shown, "data-for", in.Key)
 	}
-	w.Close("div")
+	w.Put(`</div>`)
 }
 
 // strip writes the keys that a phone's number pad lacks: the slash and the space of a
-// fraction, and the units.
-func (l *Live) strip(w *writer, in *calc.Input, id string) {
+// fraction, and the units. They are left out of the order of tabbing: a keyboard has them.
+func (l *Live) strip(w *writer, in *calc.Input) {
 	keys := stripKeys(in, l.reader.Style)
 	if len(keys) == 0 {
 		return
 	}
-	w.Open("div", "class", "strip")
+	w.Put(`<div class="strip">`)
 	for _, k := range keys {
+		shown := k
 		if k == " " {
-			w.say("button", "space", "type", "button", "data-insert", " ", "data-for", in.Key)
-			continue
+			shown = l.reader.Word("space")
 		}
-		w.In("button", k, "type", "button", "data-insert", k, "data-for", in.Key)
+		w.Put(`<button type="button" tabindex="-1" data-insert="%" data-for="%">%</button>`, k, in.Key, shown)
 	}
-	w.Close("div")
+	w.Put(`</div>`)
 }
 
 func stripKeys(in *calc.Input, s unit.Style) []string {
@@ -129,18 +110,17 @@ func stripKeys(in *calc.Input, s unit.Style) []string {
 func (l *Live) note(in *calc.Input) string {
 	w := &writer{r: l.reader}
 	if p := l.problem(in.Key); p != nil {
-		w.In("span", l.reader.Line(p.Says), "class", "note-bad")
+		w.Put(`<span class="note-bad">%</span>`, l.reader.Line(p.Says))
 		return w.String()
 	}
 	if in.Help != "" {
-		w.say("span", in.Help, "class", "help")
-		w.Text(" ")
+		w.put(`<span class="help">%</span> `, in.Help)
 	}
 	if len(in.Options) > 0 || len(in.Columns) > 0 {
 		return w.String()
 	}
 	if echo := l.echo(in); echo != "" {
-		w.In("span", "= "+echo, "class", "echo")
+		w.Put(`<span class="echo">= %</span>`, echo)
 	}
 	return w.String()
 }
@@ -151,8 +131,7 @@ func (l *Live) echo(in *calc.Input) string {
 	if us == metric {
 		return ""
 	}
-	r := l.entry.Reading(in.Key)
-	f := unit.Figure{Kind: in.Kind, Base: r.Base, As: in.As}
+	f := unit.Figure{Kind: in.Kind, Base: l.entry.Reading(in.Key).Base, As: in.As}
 	other := l.reader.Style
 	other.System = other.Other()
 	if u := unit.Ends(in.Kind, l.Field(in.Key)); u != nil && u.System != l.reader.Style.System && u.System != unit.Either {

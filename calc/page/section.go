@@ -7,6 +7,7 @@ import (
 	"setbook/calc"
 	"setbook/calc/draw"
 	"setbook/calc/markup"
+	"setbook/calc/unit"
 	"setbook/calc/words"
 )
 
@@ -16,51 +17,51 @@ type writer struct {
 	r words.Reader
 }
 
-func (w *writer) say(tag string, m words.Msg, attributes ...string) {
-	w.In(tag, w.r.Word(m), attributes...)
+// put writes markup with messages in the places.
+func (w *writer) put(made string, messages ...words.Msg) {
+	values := make([]string, len(messages))
+	for i, m := range messages {
+		values[i] = w.r.Word(m)
+	}
+	w.Put(made, values...)
 }
 
 // HTML is everything inside the calculator's section.
 func (l *Live) HTML() string {
 	w := &writer{r: l.reader}
-	w.Open("div", "class", "head", "data-part", "head", "role", "status")
+	w.Put(`<div class="head" data-part="head" role="status">`)
 	w.Markup(l.head())
-	w.Close("div")
-	w.Open("form", "class", "asks", "autocomplete", "off", "aria-label", l.reader.Word("What the sum needs"))
-	for i := range l.Calculator.Inputs {
-		l.field(w, l.Calculator.Inputs[i])
+	w.put(`</div><form class="asks" autocomplete="off" aria-label="%">`, "What the sum needs")
+	for _, in := range l.Calculator.Inputs {
+		l.field(w, in)
 	}
-	w.Open("div", "class", "actions")
-	w.say("button", "Back to the example", "type", "button", "data-do", "example")
-	w.say("button", "Copy a link to this", "type", "button", "data-do", "copy")
-	w.In("p", "", "class", "said", "data-part", "said", "role", "status")
-	w.Close("div")
-	w.Close("form")
-	w.Open("div", "class", "sheet")
-	l.region(w, "div", "answers", "answers", l.answers())
-	l.region(w, "div", "cautions", "cautions", l.cautions())
-	l.region(w, "figure", "drawing", "drawing", l.drawing())
+	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`+
+		`<p class="said" data-part="said" role="status"></p></div></form><div class="sheet">`, "Back to the example", "Copy a link to this")
+	l.region(w, "answers", l.answers())
+	l.region(w, "cautions", l.cautions())
+	w.Put(`<figure class="drawing" data-part="drawing">`)
+	w.Markup(l.drawing())
+	w.Put(`</figure>`)
 	l.fold(w, "working", "The working, step by step", l.working())
 	if len(l.Calculator.Memory) > 0 {
 		l.fold(w, "memory", "Around the sum", l.memory())
 	}
 	l.fold(w, "sources", "What it rests on", l.sources())
-	w.Close("div")
+	w.Put(`</div>`)
 	return w.String()
 }
 
-func (l *Live) region(w *writer, tag, class, part, made string) {
-	w.Open(tag, "class", class, "data-part", part)
+func (l *Live) region(w *writer, part, made string) {
+	w.Put(`<div class="%" data-part="%">`, part, part)
 	w.Markup(made)
-	w.Close(tag)
+	w.Put(`</div>`)
 }
 
 // fold is a region that can be folded away. It stays as the reader left it, because only what is inside it is written anew.
 func (l *Live) fold(w *writer, part string, title words.Msg, made string) {
-	w.Open("details", "class", "fold fold-"+part)
-	w.say("summary", title)
-	l.region(w, "div", part, part, made)
-	w.Close("details")
+	w.Put(`<details class="fold fold-%"><summary>%</summary>`, part, l.reader.Word(title))
+	l.region(w, part, made)
+	w.Put(`</details>`)
 }
 
 // Parts is every region that changes as fields are typed in.
@@ -69,8 +70,7 @@ func (l *Live) Parts() []Part {
 		{"head", l.head()}, {"answers", l.answers()}, {"cautions", l.cautions()},
 		{"drawing", l.drawing()}, {"working", l.working()}, {"sources", l.sources()},
 	}
-	for i := range l.Calculator.Inputs {
-		in := l.Calculator.Inputs[i]
+	for _, in := range l.Calculator.Inputs {
 		parts = append(parts, Part{"note-" + in.Key, l.note(in)})
 	}
 	return parts
@@ -81,30 +81,30 @@ func (l *Live) head() string {
 	w := &writer{r: l.reader}
 	switch {
 	case l.Stale():
-		w.In("p", l.reader.Word("Not worked: the answers are from before.")+" "+l.otherProblem(), "class", "state state-stale")
+		w.Put(`<p class="state state-stale">% %</p>`, l.reader.Word("Not worked: the answers are from before."), l.otherProblem())
 	case !l.Touched():
-		w.say("p", "Worked example", "class", "state state-example")
+		w.put(`<p class="state state-example">%</p>`, "Worked example")
 	default:
-		w.say("p", "Your figures", "class", "state state-yours")
+		w.put(`<p class="state state-yours">%</p>`, "Your figures")
 	}
-	w.Open("dl", "class", "main-answers")
-	for _, a := range l.sheet.Answers {
+	w.Put(`<dl class="main-answers">`)
+	for i := range l.sheet.Answers {
+		a := &l.sheet.Answers[i]
 		if !a.Main {
 			continue
 		}
-		w.Open("div", "class", "main-answer", "data-answer", a.Key)
-		w.say("dt", a.Label)
-		w.Open("dd")
-		w.In("strong", l.reads(a))
+		w.Put(`<div class="main-answer" data-answer="%"><dt>%</dt><dd><strong>%</strong>`, a.Key, l.reader.Word(a.Label), l.reads(a))
 		if a.HasRange && a.Buys {
-			w.In("span", l.reader.Line(words.Say("likely, {high} cautious", highOf(a))), "class", "cautious")
+			w.Put(` <span class="cautious">%</span>`, l.reader.Line(words.Say("likely, {high} cautious", end("high", a, a.High))))
 		}
-		w.Close("dd")
-		w.Close("div")
+		w.Put(`</dd></div>`)
 	}
-	w.Close("dl")
-	if n := l.worst(); n != "" {
-		w.In("p", n, "class", "head-caution")
+	w.Put(`</dl>`)
+	for _, c := range l.sheet.Cautions {
+		if c.Severity == calc.Stop {
+			w.Put(`<p class="head-caution">%: %</p>`, l.reader.Word("Stop"), l.reader.Line(c.Says))
+			break
+		}
 	}
 	return w.String()
 }
@@ -112,34 +112,15 @@ func (l *Live) head() string {
 // otherProblem is a problem that no field can show.
 func (l *Live) otherProblem() string {
 	for _, p := range l.problems {
-		if _, ok := l.input(p.Key); !ok {
+		if l.Calculator.Input(p.Key) == nil {
 			return l.reader.Line(p.Says)
 		}
 	}
 	return ""
 }
 
-// worst is the first caution that says stop.
-func (l *Live) worst() string {
-	for _, c := range l.sheet.Cautions {
-		if c.Severity == calc.Stop {
-			return l.reader.Word("Stop") + ": " + l.reader.Line(c.Says)
-		}
-	}
-	return ""
-}
-
-func (l *Live) input(key string) (*calc.Input, bool) {
-	for i := range l.Calculator.Inputs {
-		if l.Calculator.Inputs[i].Key == key {
-			return l.Calculator.Inputs[i], true
-		}
-	}
-	return nil, false
-}
-
 // reads is an answer as the reader reads it.
-func (l *Live) reads(a calc.Answer) string {
+func (l *Live) reads(a *calc.Answer) string {
 	if a.Reads.Msg != "" {
 		return l.reader.Line(a.Reads)
 	}
@@ -148,44 +129,33 @@ func (l *Live) reads(a calc.Answer) string {
 
 func (l *Live) answers() string {
 	w := &writer{r: l.reader}
-	w.say("h2", "Answers")
-	w.Open("dl", "class", "answer-list")
-	for _, a := range l.sheet.Answers {
-		w.Open("div", "class", "answer", "data-answer", a.Key)
-		w.say("dt", a.Label)
-		w.Open("dd")
-		if a.Reads.Msg != "" {
-			w.In("b", l.reader.Line(a.Reads))
-		} else {
-			w.In("b", l.reader.Style.PrintBoth(a.Is))
+	w.put(`<h2>%</h2><dl class="answer-list">`, "Answers")
+	for i := range l.sheet.Answers {
+		a := &l.sheet.Answers[i]
+		text := l.reads(a)
+		if a.Reads.Msg == "" {
+			text = l.reader.Style.PrintBoth(a.Is)
 		}
+		w.Put(`<div class="answer" data-answer="%"><dt>%</dt><dd><b>%</b>`, a.Key, l.reader.Word(a.Label), text)
 		if a.HasRange {
-			w.In("span", l.reader.Line(words.Say("from {low} to {high}", lowOf(a), highOf(a))), "class", "range")
+			w.Put(` <span class="range">%</span>`, l.reader.Line(words.Say("from {low} to {high}", end("low", a, a.Low), end("high", a, a.High))))
 			if a.From.Msg != "" {
-				w.In("span", l.reader.Line(a.From), "class", "from")
+				w.Put(` <span class="from">%</span>`, l.reader.Line(a.From))
 			}
 		}
-		w.Close("dd")
-		w.Close("div")
+		w.Put(`</dd></div>`)
 	}
-	w.Close("dl")
+	w.Put(`</dl>`)
 	return w.String()
 }
 
-func lowOf(a calc.Answer) words.Arg {
-	f := a.Is
-	f.Base = a.Low
-	return words.Arg{Name: "low", Figure: &f}
-}
-
-func highOf(a calc.Answer) words.Arg {
-	f := a.Is
-	f.Base = a.High
-	return words.Arg{Name: "high", Figure: &f}
+// end fills a placeholder with one end of an answer's range.
+func end(name string, a *calc.Answer, base float64) words.Arg {
+	return words.Arg{Name: name, Figure: &unit.Figure{Kind: a.Is.Kind, Base: base, As: a.Is.As}}
 }
 
 // severities names each severity and its class.
-var severities = map[calc.Severity]struct {
+var severities = [...]struct {
 	says  words.Msg
 	class string
 }{
@@ -199,21 +169,15 @@ func (l *Live) cautions() string {
 		return ""
 	}
 	w := &writer{r: l.reader}
-	w.say("h2", "Cautions")
-	w.Open("ul")
-	for _, severity := range []calc.Severity{calc.Stop, calc.Care, calc.Note} {
+	w.put(`<h2>%</h2><ul>`, "Cautions")
+	for severity, s := range severities {
 		for _, c := range l.sheet.Cautions {
-			if c.Severity != severity {
-				continue
+			if c.Severity == calc.Severity(severity) {
+				w.Put(`<li class="caution %"><b>%</b> % <cite>%</cite></li>`, s.class, l.reader.Word(s.says), l.reader.Line(c.Says), Cite(l.reader, c.Cite))
 			}
-			w.Open("li", "class", "caution "+severities[severity].class)
-			w.In("b", l.reader.Word(severities[severity].says))
-			w.Text(" " + l.reader.Line(c.Says) + " ")
-			w.cite(c.Cite)
-			w.Close("li")
 		}
 	}
-	w.Close("ul")
+	w.Put(`</ul>`)
 	return w.String()
 }
 
@@ -223,17 +187,16 @@ func (l *Live) drawing() string {
 	}
 	w := &writer{r: l.reader}
 	w.Markup(draw.SVG(&l.sheet.Drawing, l.Name+"-drawing", l.reader))
-	w.say("figcaption", l.sheet.Drawing.Title)
+	w.put(`<figcaption>%</figcaption>`, l.sheet.Drawing.Title)
 	return w.String()
 }
 
 func (l *Live) memory() string {
 	w := &writer{r: l.reader}
-	w.Open("ul")
+	w.Put(`<ul>`)
 	for _, m := range l.Calculator.Memory {
-		w.say("li", m)
+		w.put(`<li>%</li>`, m)
 	}
-	w.Close("ul")
-	w.say("p", "Common practice of the trade, in our own words. The bag, the local code and the licensed person on the job come first.", "class", "cite")
+	w.put(`</ul><p class="cite">%</p>`, "Common practice of the trade, in our own words. The bag, the local code and the licensed person on the job come first.")
 	return w.String()
 }

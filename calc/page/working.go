@@ -11,29 +11,26 @@ import (
 // symbol sets a symbol in italics, with what follows an underscore as a subscript.
 func (w *writer) symbol(symbol string) {
 	stem, sub, ok := strings.Cut(symbol, "_")
-	w.Open("var")
-	w.Text(stem)
 	if ok {
-		w.In("sub", sub)
+		w.Put(`<var>%<sub>%</sub></var>`, stem, sub)
+		return
 	}
-	w.Close("var")
+	w.Put(`<var>%</var>`, stem)
 }
 
 func (l *Live) working() string {
 	w := &writer{r: l.reader}
-	w.Open("ol", "class", "steps")
+	w.Put(`<ol class="steps">`)
 	for i := range l.sheet.Steps {
 		l.step(w, &l.sheet.Steps[i])
 	}
-	w.Close("ol")
+	w.Put(`</ol>`)
 	return w.String()
 }
 
 func (l *Live) step(w *writer, st *calc.Step) {
 	style := l.reader.Style
-	w.Open("li", "class", "step")
-	w.In("p", l.reader.Line(st.Says), "class", "says")
-	w.Open("p", "class", "formula")
+	w.Put(`<li class="step"><p class="says">%</p><p class="formula">`, l.reader.Line(st.Says))
 	w.symbol(st.Gives.Symbol)
 	w.Text(" = ")
 	for _, p := range st.Formula(style.System) {
@@ -43,31 +40,15 @@ func (l *Live) step(w *writer, st *calc.Step) {
 			w.Text(p.Text)
 		}
 	}
-	w.Close("p")
-	w.Open("p", "class", "with")
-	w.Text("= " + st.With(style) + " = ")
-	w.In("b", style.PrintBoth(st.Gives.Is))
-	w.Close("p")
-	w.Open("p", "class", "terms")
+	w.Put(`</p><p class="with">= % = <b>%</b></p><p class="terms">`, st.With(style), style.PrintBoth(st.Gives.Is))
 	for i, t := range st.Terms {
 		if i > 0 {
 			w.Text(" · ")
 		}
 		w.symbol(t.Symbol)
-		w.Text(" = " + style.Print(t.Is))
+		w.Put(` = %`, style.Print(t.Is))
 	}
-	w.Close("p")
-	w.Open("p", "class", "cite")
-	w.cite(st.Cite)
-	w.Close("p")
-	w.Close("li")
-}
-
-// cite names a source in a few words.
-func (w *writer) cite(s *source.Source) {
-	w.Open("cite")
-	w.Text(Cite(w.r, s))
-	w.Close("cite")
+	w.Put(`</p><p class="cite"><cite>%</cite></p></li>`, Cite(l.reader, st.Cite))
 }
 
 // Cite names a source in a few words: its title and place, or what the figure rests on where it has none.
@@ -76,11 +57,10 @@ func Cite(r words.Reader, s *source.Source) string {
 		return r.Word(s.Basis.Says())
 	}
 	text := s.Title
-	if s.Edition != "" {
-		text += ", " + s.Edition
-	}
-	if s.Place != "" {
-		text += ", " + s.Place
+	for _, more := range []string{s.Edition, s.Place} {
+		if more != "" {
+			text += ", " + more
+		}
 	}
 	if s.Basis != source.Published {
 		text += " (" + r.Word(s.Basis.Says()) + ")"
@@ -91,20 +71,19 @@ func Cite(r words.Reader, s *source.Source) string {
 // sources lists each source once, in the order in which the sheet needs them.
 func (l *Live) sources() string {
 	w := &writer{r: l.reader}
-	seen := map[*source.Source]bool{}
-	w.Open("ul")
+	seen := map[string]bool{}
+	w.Put(`<ul>`)
 	list := func(s *source.Source) {
-		if seen[s] {
+		text := Cite(l.reader, s)
+		if seen[text] {
 			return
 		}
-		seen[s] = true
-		w.Open("li")
-		w.Text(Cite(l.reader, s))
+		seen[text] = true
+		w.Put(`<li>%`, text)
 		if s.URL != "" {
-			w.Text(" ")
-			w.In("a", s.URL, "href", s.URL, "rel", "noreferrer")
+			w.Put(` <a href="%" rel="noreferrer">%</a>`, s.URL, s.URL)
 		}
-		w.Close("li")
+		w.Put(`</li>`)
 	}
 	for _, st := range l.sheet.Steps {
 		list(st.Cite)
@@ -112,9 +91,9 @@ func (l *Live) sources() string {
 	for _, c := range l.sheet.Cautions {
 		list(c.Cite)
 	}
-	w.Close("ul")
+	w.Put(`</ul>`)
 	if note := l.Calculator.Checked; note != "" {
-		w.say("p", note)
+		w.put(`<p>%</p>`, note)
 	}
 	return w.String()
 }

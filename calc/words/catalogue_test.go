@@ -131,20 +131,42 @@ func unworded(p *packages.Package, call *ast.CallExpr) (plain []string) {
 	if !ok || f.Pkg() == nil || f.Pkg().Path() != "setbook/calc/markup" {
 		return nil
 	}
-	index := map[string]int{"Text": 0, "In": 1}
-	i, ok := index[f.Name()]
-	if !ok || len(call.Args) <= i {
-		return nil
+	text := func(e ast.Expr) (string, bool) {
+		tv := p.TypesInfo.Types[e]
+		if tv.Value == nil || tv.Value.Kind() != constant.String || tv.Type.String() == msgType {
+			return "", false
+		}
+		return constant.StringVal(tv.Value), true
 	}
-	ast.Inspect(call.Args[i], func(n ast.Node) bool {
-		if lit, ok := n.(*ast.BasicLit); ok && lit.Kind == token.STRING && letters.MatchString(lit.Value) {
-			if tv := p.TypesInfo.Types[lit]; tv.Type == nil || tv.Type.String() != msgType {
-				plain = append(plain, fmt.Sprintf("%s: %s", p.Fset.Position(lit.Pos()), lit.Value))
+	note := func(e ast.Expr, said string) {
+		if letters.MatchString(said) {
+			plain = append(plain, fmt.Sprintf("%s: %s", p.Fset.Position(e.Pos()), said))
+		}
+	}
+	switch f.Name() {
+	case "Text":
+		if said, ok := text(call.Args[0]); ok {
+			note(call.Args[0], said)
+		}
+	case "Put":
+		made, _ := text(call.Args[0])
+		note(call.Args[0], tag.ReplaceAllString(made, ""))
+		for i, a := range call.Args[1:] {
+			if said, ok := text(a); ok && !insideTag(made, i) {
+				note(a, said)
 			}
 		}
-		return true
-	})
+	}
 	return plain
+}
+
+var tag = regexp.MustCompile(`<[^>]*>`)
+
+// insideTag reports whether the nth place of a markup stands inside a tag, where a value is no word.
+func insideTag(made string, n int) bool {
+	parts := strings.SplitAfter(made, "%")
+	before := strings.Join(parts[:min(n+1, len(parts))], "")
+	return strings.LastIndex(before, "<") > strings.LastIndex(before, ">")
 }
 
 var placeholder = regexp.MustCompile(`\{[\p{L}_0-9]+\}`)
