@@ -5,17 +5,26 @@ package main
 import (
 	"strings"
 	"syscall/js"
+	"time"
 
 	"honnef.co/go/js/dom/v2"
 	"setbook/calc/link"
 )
 
-// pause is how long the address bar may lag behind the last key, in milliseconds.
-// Some browsers refuse more than about a hundred changes in half a minute.
-const pause = 300
+// Some browsers refuse more than a hundred changes of the address in half a minute. So
+// many are written at once in each such span, the rest after a pause, which adds fifteen at most.
+const (
+	span   = 30 * time.Second
+	atOnce = 80
+	pause  = 2000 // milliseconds
+)
 
 // address keeps the fragment of the address bar in step with what is entered.
-type address struct{ waiting bool }
+type address struct {
+	waiting bool      // a change is not written yet
+	since   time.Time // when the span began
+	written int       // changes in this span
+}
 
 // fragment is what stands behind # now, or "" where it is no entry but the name of
 // a place on the page.
@@ -53,13 +62,22 @@ func (d *desk) alone() bool {
 	return len(every(js.Global().Get("document"), "section.calculator[data-calculator]")) == 1
 }
 
-// later writes the address bar after a pause, once for all that changes in between.
-func (a *address) later(d *desk) {
+// changed writes the address bar: at once, or, where it has been written too often of late, after a
+// pause, once for all that changes in between.
+func (a *address) changed(d *desk) {
 	if a.waiting {
 		return
 	}
 	a.waiting = true
-	d.guard.later(pause, func() { a.write(d) })
+	if now := time.Now(); now.Sub(a.since) > span {
+		a.since, a.written = now, 0
+	}
+	if a.written < atOnce {
+		a.written++
+		a.write(d)
+		return
+	}
+	d.later(pause, func() { a.write(d) })
 }
 
 // write brings the address bar in step now, without a new step in the history.
@@ -73,8 +91,8 @@ func (a *address) write(d *desk) {
 	if text := d.entries(nil); text != "" {
 		url += "#" + text
 	}
-	// A refusal (too many changes) is made good by the next one.
-	try(func() { dom.GetWindow().History().ReplaceState(nil, "", url) })
+	// A refusal is made good by the next change.
+	try(func() { js.Global().Get("history").Call("replaceState", nil, "", url) })
 }
 
 // followAddress takes a link that is put into the address bar of the open page, and

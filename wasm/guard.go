@@ -102,9 +102,15 @@ func (g guard) later(milliseconds int, do func()) {
 }
 
 // try reports whether a call into the browser went through. Where storage is forbidden it
-// throws, which is a state of the browser and no fault.
+// throws, which is a state of the browser and no fault. A fault of our own goes on its way.
 func try(do func()) (ok bool) {
-	defer func() { ok = recover() == nil }()
+	defer func() {
+		fault := recover()
+		if _, thrown := fault.(js.Error); fault != nil && !thrown {
+			panic(fault)
+		}
+		ok = fault == nil
+	}()
 	do()
 	return
 }

@@ -95,4 +95,5 @@ func TestPromisesThatAreKeptAndRefused(t *testing.T) {
 func TestTryTellsWhetherTheBrowserThrew(t *testing.T) {
 	assert.True(t, try(func() { js.Global().Get("Object").New() }))
 	assert.False(t, try(func() { js.Global().Get("JSON").Call("parse", "{") }))
+	assert.Panics(t, func() { try(func() { panic("planted") }) }, "a fault of our own is not hidden")
 }

@@ -56,7 +56,7 @@ func (d *desk) changed(s *section) {
 		return
 	}
 	d.keep(s)
-	d.address.later(d)
+	d.address.changed(d)
 }
 
 // press does what a button of the section asks for.
@@ -98,8 +98,6 @@ func (d *desk) copy(s *section) {
 			p.SetTextContent(say(m))
 		}
 	}
-	d.address.waiting = true
-	d.address.write(d)
 	clipboard := js.Global().Get("navigator").Get("clipboard")
 	if !clipboard.Truthy() {
 		said(notCopied) // a page from a plain http address has none

@@ -35,7 +35,7 @@ func (d *desk) remember() {
 			// While the store answered, the person may have begun to type.
 			if text != "" && !s.live.Touched() {
 				d.run(s.spoil, func() { s.load(text) })
-				d.address.later(d)
+				d.address.changed(d)
 			}
 		}
 	})

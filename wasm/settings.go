@@ -43,9 +43,11 @@ func (d *desk) offerSettings() {
 	d.choice(body, "units", func() {
 		d.reader = d.settings()
 		for _, s := range d.sections {
-			d.run(s.spoil, func() { s.address(d) })
+			d.run(s.spoil, func() {
+				s.address(d)
+				d.changed(s)
+			})
 		}
-		d.address.later(d)
 	})
 	d.choice(body, "theme", func() {})
 }
