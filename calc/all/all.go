@@ -12,6 +12,7 @@ import (
 	"setbook/calc/mixtemp"
 	"setbook/calc/paddle"
 	"setbook/calc/slope"
+	"setbook/calc/wait"
 )
 
 // Calculators lists every calculator, in the order of the work.
@@ -26,6 +27,7 @@ func Calculators() []*calc.Calculator {
 		&bed.Calculator,
 		&contact.Calculator,
 		&grout.Calculator,
+		&wait.Calculator,
 	}
 }
 
