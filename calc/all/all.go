@@ -3,13 +3,16 @@ package all
 
 import (
 	"setbook/calc"
+	"setbook/calc/air"
 	"setbook/calc/batch"
 	"setbook/calc/bed"
 	"setbook/calc/contact"
+	"setbook/calc/film"
 	"setbook/calc/filmed"
 	"setbook/calc/grout"
 	"setbook/calc/kit"
 	"setbook/calc/mixtemp"
+	"setbook/calc/pace"
 	"setbook/calc/paddle"
 	"setbook/calc/slope"
 	"setbook/calc/wait"
@@ -24,6 +27,9 @@ func Calculators() []*calc.Calculator {
 		&mixtemp.Calculator,
 		&paddle.Calculator,
 		&filmed.Calculator,
+		&air.Calculator,
+		&film.Calculator,
+		&pace.Calculator,
 		&bed.Calculator,
 		&contact.Calculator,
 		&grout.Calculator,

@@ -29,6 +29,9 @@ var (
 	AirPeak = &Source{Title: "Air-entrained mortars, a thesis at London South Bank University", Edition: "1987", Place: "the density method repeats best; air peaks at about 2 minutes of mixing",
 		URL: "https://openresearch.lsbu.ac.uk/item/95673", Basis: Published}
 
+	// OpenTimeTest gives the climate in which open time is tested.
+	OpenTimeTest = TestTrowel.At("tested at 23 °C and 50 % humidity, air below 0.2 m/s")
+
 	// FilmSpread gives the spread of a gallon at a thickness, and the dry film from the solids by volume.
 	FilmSpread = &Source{Title: "Paints and Coatings Resource Center", Edition: "December 2007", Place: "1,604 ft² a gallon at 1 mil; dry film = wet film × solids by volume",
 		URL: "https://paintcenter.org/rj/dec07n.php", Basis: Published}
