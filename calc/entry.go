@@ -1,7 +1,6 @@
 package calc
 
 import (
-	"slices"
 	"strings"
 
 	"setbook/calc/unit"
@@ -36,18 +35,25 @@ type Texts map[string]string
 // the example. Every problem is told, not only the first; an entry is returned
 // only where there is none.
 func (c *Calculator) Read(texts Texts, h Habit) (Entry, []Problem) {
+	habits := make(map[string]Habit, len(texts))
+	for key := range texts {
+		habits[key] = h
+	}
+	return c.ReadEach(texts, habits)
+}
+
+// ReadEach is Read with a habit for each text.
+func (c *Calculator) ReadEach(texts Texts, habits map[string]Habit) (Entry, []Problem) {
 	var problems []Problem
-	for _, key := range sortedKeys(texts) {
-		if !slices.ContainsFunc(c.Inputs, func(in *Input) bool { return in.Key == key }) {
-			problems = append(problems, Problem{key, words.Say(
-				"There is no input named “{key}” here. The inputs are: {keys}.",
-				words.Text("key", Cut(key)), words.Text("keys", strings.Join(c.keys(), ", ")))})
-		}
+	for key := c.unknown(texts, ""); key != ""; key = c.unknown(texts, key) {
+		problems = append(problems, Problem{key, words.Say(
+			"There is no input named “{key}” here. The inputs are: {keys}.",
+			words.Text("key", Cut(key)), words.Text("keys", strings.Join(c.keys(), ", ")))})
 	}
 	e := Entry{make(map[string]Reading, len(c.Inputs))}
 	for _, in := range c.Inputs {
 		text, given := texts[in.Key]
-		habit := h
+		habit := habits[in.Key]
 		if !given {
 			text, habit = in.Example, Habit{Decimal: '.'}
 		}
@@ -79,13 +85,14 @@ func (c *Calculator) keys() []string {
 	return keys
 }
 
-func sortedKeys(t Texts) []string {
-	keys := make([]string, 0, len(t))
-	for k := range t {
-		keys = append(keys, k)
+// unknown is the first key in the alphabet, past one already told, that no input has.
+func (c *Calculator) unknown(texts Texts, past string) (first string) {
+	for key := range texts {
+		if key > past && (first == "" || key < first) && c.Input(key) == nil {
+			first = key
+		}
 	}
-	slices.Sort(keys)
-	return keys
+	return first
 }
 
 // read checks one text against the input.
@@ -146,6 +153,12 @@ func Cut(text string) string {
 	return text
 }
 
+// Value is the base value that a text stands for in the input, where it can be read.
+func (in *Input) Value(text string, h Habit) (base float64, ok bool) {
+	r, problem := in.read(text, h)
+	return r.Base, problem == nil
+}
+
 // Plain is the text of a reading that means the same to everybody: as it was typed where
 // that is so, else written out with a point decimal and the unit of a system.
 func (in *Input) Plain(r Reading, s unit.System) string {
@@ -153,7 +166,7 @@ func (in *Input) Plain(r Reading, s unit.System) string {
 		return r.Text
 	}
 	if len(in.Columns) > 0 {
-		return in.plainTable(r, s)
+		return in.WrittenTable(r.Rows, unit.Style{System: s})
 	}
 	if base, problem := in.readQuantity(r.Text, Habit{}); problem == nil && base == r.Base {
 		return r.Text
@@ -166,18 +179,9 @@ func (in *Input) Written(base float64, s unit.Style) string {
 	return s.Exact(base, in.As.For(s.System).Unit)
 }
 
-// Shown is the example as a reader of that style would write it: as declared where it
-// is in the reader's own units, else the same value in them.
-func (in *Input) Shown(s unit.Style) string {
-	if text, ok := in.Again(in.Example, Habit{Decimal: '.'}, s); ok {
-		return text
-	}
-	return in.Example
-}
-
-// Again rewrites a text for a reader of another style. It keeps the text where it is already in a
-// unit of that system, and reports false where it cannot be read.
-func (in *Input) Again(text string, h Habit, s unit.Style) (string, bool) {
+// Shown is a text as a reader of that style would write it: as it stands where it is already in
+// units of that system, else the same value in them, to six digits. It reports false where it cannot be read.
+func (in *Input) Shown(text string, h Habit, s unit.Style) (string, bool) {
 	r, problem := in.read(text, h)
 	switch {
 	case problem != nil:
@@ -185,13 +189,23 @@ func (in *Input) Again(text string, h Habit, s unit.Style) (string, bool) {
 	case len(in.Options) > 0:
 		return r.Text, true
 	case len(in.Columns) > 0:
-		return in.WrittenTable(r.Rows, s), true
+		return in.shownTable(r.Rows, s), true
 	}
-	same, again := in.readQuantity(text, Habit{Decimal: s.Decimal, System: unit.Either})
+	same, again := in.readQuantity(text, Habit{Decimal: s.Decimal})
 	if again == nil && same == r.Base && in.inSystem(text, s.System) {
 		return text, true
 	}
-	return in.Written(r.Base, s), true
+	return in.shown(r.Base, s), true
+}
+
+// shown writes a value for a field: a fraction of an inch where it is one, else six digits, which is more than anybody measures.
+func (in *Input) shown(base float64, s unit.Style) string {
+	u := in.As.For(s.System).Unit
+	if text := s.Exact(base, u); len(text) <= len("1234.567 mm") {
+		return text
+	}
+	text, _ := s.Form(base, unit.Form{Unit: u, Digits: 6})
+	return text
 }
 
 // inSystem reports whether a text is written in units of the system: the unit at its end is looked up

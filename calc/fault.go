@@ -8,10 +8,21 @@ import (
 )
 
 // faultLine turns what the reader of quantities found into a sentence that names
-// the field, what was read and what is accepted.
+// the field, what was read and what is accepted, with what may have been meant.
 func (in *Input) faultLine(f *unit.Fault) words.Line {
+	l := in.faultSays(f)
+	if len(f.Try) == 0 || f.Why == unit.AmbiguousHyphen || f.Why == unit.AmbiguousComma {
+		return l
+	}
+	return words.Say("{problem} Perhaps {try}?", words.Also("problem", l), tries(f))
+}
+
+func tries(f *unit.Fault) words.Arg {
+	return words.Text("try", "“"+strings.Join(f.Try, "”, “")+"”")
+}
+
+func (in *Input) faultSays(f *unit.Fault) words.Line {
 	units := words.Text("units", strings.Join(f.Units, ", "))
-	try := words.Text("try", "“"+strings.Join(f.Try, "”, “")+"”")
 	field, read := words.Named("field", in.Label), words.Text("read", f.Read)
 	example := words.Text("example", in.Example)
 	switch f.Why {
@@ -24,9 +35,9 @@ func (in *Input) faultLine(f *unit.Fault) words.Line {
 	case unit.NoUnit:
 		return words.Say("{field}: read “{read}” with no unit. Add one of: {units}.", field, read, units)
 	case unit.AmbiguousHyphen:
-		return words.Say("{field}: “{read}” could be read two ways. Write {try}.", field, read, try)
+		return words.Say("{field}: “{read}” could be read two ways. Write {try}.", field, read, tries(f))
 	case unit.AmbiguousComma:
-		return words.Say("{field}: the comma in “{read}” could part thousands or mark decimals. Write {try}.", field, read, try)
+		return words.Say("{field}: the comma in “{read}” could part thousands or mark decimals. Write {try}.", field, read, tries(f))
 	case unit.WrongMark:
 		return words.Say("{field}: “{read}” has the decimal mark of another habit. Write it as in {example}.", field, read, example)
 	case unit.ZeroDenominator:

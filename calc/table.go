@@ -59,13 +59,17 @@ func splitCells(line string, decimal byte) []string {
 	return strings.Split(line, ",")
 }
 
-// plainTable writes a table with ";" between rows and "," between cells.
-func (in *Input) plainTable(r Reading, s unit.System) string {
-	return in.WrittenTable(r.Rows, unit.Style{System: s})
+// WrittenTable writes rows as the reader takes them, with every digit: ";" between rows, and cells parted by
+// "," or, where that is the decimal mark, by "|".
+func (in *Input) WrittenTable(rows [][]float64, s unit.Style) string {
+	return in.table(rows, s, (*Input).Written)
 }
 
-// WrittenTable writes rows as the reader takes them: cells parted by "," or, where that is the decimal mark, by "|".
-func (in *Input) WrittenTable(rows [][]float64, s unit.Style) string {
+func (in *Input) shownTable(rows [][]float64, s unit.Style) string {
+	return in.table(rows, s, (*Input).shown)
+}
+
+func (in *Input) table(rows [][]float64, s unit.Style, write func(*Input, float64, unit.Style) string) string {
 	part := ", "
 	if s.Decimal == ',' {
 		part = " | "
@@ -79,7 +83,7 @@ func (in *Input) WrittenTable(rows [][]float64, s unit.Style) string {
 			if j > 0 {
 				b.WriteString(part)
 			}
-			b.WriteString(in.Columns[j].Written(base, s))
+			b.WriteString(write(in.Columns[j], base, s))
 		}
 	}
 	return b.String()

@@ -4,10 +4,10 @@ import "strings"
 
 const hex = "0123456789ABCDEF"
 
-// escape writes a text for the value of a pair: letters, digits and what a fragment
+// Escape writes a text for the value of a pair: letters, digits and what a fragment
 // may hold stand as they are, so that 1/2 in stays readable; a space becomes "+"
 // and the rest percent signs with hexadecimal bytes (RFC 3986, section 2.1).
-func escape(text string) string {
+func Escape(text string) string {
 	var b strings.Builder
 	for i := 0; i < len(text); i++ {
 		switch c := text[i]; {
@@ -22,7 +22,7 @@ func escape(text string) string {
 	return b.String()
 }
 
-// unescape undoes escape, and takes a bare space or any other sign as it stands, so
+// unescape undoes Escape, and takes a bare space or any other sign as it stands, so
 // that a pair can be typed by hand. A percent sign that is followed by no digit
 // at all is a plain one ("2 %"); half an escape is refused.
 func unescape(text string) (string, bool) {

@@ -21,7 +21,7 @@ func Format(c *calc.Calculator, e calc.Entry, s unit.System) string {
 	var b strings.Builder
 	b.WriteString("v=" + Version)
 	for _, in := range c.Inputs {
-		b.WriteString("&" + in.Key + "=" + escape(in.Plain(e.Reading(in.Key), s)))
+		b.WriteString("&" + in.Key + "=" + Escape(in.Plain(e.Reading(in.Key), s)))
 	}
 	return b.String()
 }

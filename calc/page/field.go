@@ -64,7 +64,7 @@ func (l *Live) usual(w *writer, in *calc.Input) {
 	}
 	w.Put(`<div class="keys">`)
 	for _, text := range in.Usual {
-		if shown, ok := in.Again(text, calc.Habit{Decimal: '.'}, l.reader.Style); ok {
+		if shown, ok := in.Shown(text, calc.Habit{Decimal: '.'}, l.reader.Style); ok {
 			w.Put(`<button type="button" data-fill="%" data-for="%">%</button>`, shown, in.Key, shown)
 		}
 	}
@@ -131,7 +131,11 @@ func (l *Live) echo(in *calc.Input) string {
 	if us == metric {
 		return ""
 	}
-	f := unit.Figure{Kind: in.Kind, Base: l.entry.Reading(in.Key).Base, As: in.As}
+	base, ok := l.value(in)
+	if !ok {
+		return ""
+	}
+	f := unit.Figure{Kind: in.Kind, Base: base, As: in.As}
 	other := l.reader.Style
 	other.System = other.Other()
 	if u := unit.Ends(in.Kind, l.Field(in.Key)); u != nil && u.System != l.reader.Style.System && u.System != unit.Either {

@@ -13,10 +13,17 @@ type Live struct {
 	Calculator *calc.Calculator
 	Name       string // unique on the page: the id of its section
 	reader     words.Reader
-	texts      calc.Texts // what stands in the fields, wherever it differs from the example
-	entry      calc.Entry // the last good one
+	texts      map[string]typed // what was typed or loaded, by key; the other fields hold the example
+	entry      calc.Entry       // the last good one
 	sheet      *calc.Sheet
 	problems   []calc.Problem // of what stands in the fields now
+}
+
+// typed is a text with the habit that it was written in. It is kept as it was when the
+// page is written for another habit, so that no value drifts by being rewritten.
+type typed struct {
+	text  string
+	habit calc.Habit
 }
 
 // Part is a region of a mounted calculator that changes: the element under the
@@ -25,14 +32,14 @@ type Part struct{ Name, HTML string }
 
 // NewLive mounts a calculator with its example.
 func NewLive(c *calc.Calculator, name string, r words.Reader) *Live {
-	l := &Live{Calculator: c, Name: name, reader: r, texts: calc.Texts{}, entry: c.Example()}
+	l := &Live{Calculator: c, Name: name, reader: r, texts: map[string]typed{}, entry: c.Example()}
 	l.sheet = c.Solve(l.entry)
 	return l
 }
 
 // Type takes what a field now holds.
 func (l *Live) Type(key, text string) {
-	l.texts[key] = text
+	l.texts[key] = typed{text, l.habit()}
 	l.work()
 }
 
@@ -44,31 +51,22 @@ func (l *Live) Load(text string) bool {
 		l.problems = problems
 		return false
 	}
-	l.texts = texts
-	entry, problems := l.Calculator.Read(texts, calc.Habit{})
-	return l.take(entry, problems)
+	l.texts = map[string]typed{}
+	for key, text := range texts {
+		l.texts[key] = typed{text: text}
+	}
+	return l.work()
 }
 
 // Example puts the example back into every field.
 func (l *Live) Example() {
-	l.texts = calc.Texts{}
+	l.texts = map[string]typed{}
 	l.work()
 }
 
-// Address writes the whole page for another reader: other units, another
-// language. What can be read is rewritten in the new units; what cannot stays as typed.
+// Address writes the whole page for another reader: other units, another language.
 func (l *Live) Address(r words.Reader) {
-	old := l.habit()
 	l.reader = r
-	for _, in := range l.Calculator.Inputs {
-		text, typed := l.texts[in.Key]
-		if !typed {
-			continue
-		}
-		if again, ok := in.Again(text, old, r.Style); ok {
-			l.texts[in.Key] = again
-		}
-	}
 	l.work()
 }
 
@@ -96,12 +94,13 @@ func (l *Live) habit() calc.Habit {
 	return h
 }
 
-func (l *Live) work() {
-	entry, problems := l.Calculator.Read(l.texts, l.habit())
-	l.take(entry, problems)
-}
-
-func (l *Live) take(entry calc.Entry, problems []calc.Problem) bool {
+// work reads every field in the habit that it was typed in and works the entry out.
+func (l *Live) work() bool {
+	texts, habits := calc.Texts{}, map[string]calc.Habit{}
+	for key, t := range l.texts {
+		texts[key], habits[key] = t.text, t.habit
+	}
+	entry, problems := l.Calculator.ReadEach(texts, habits)
 	l.problems = problems
 	if len(problems) > 0 {
 		return false
@@ -124,25 +123,42 @@ func (l *Live) problem(key string) *calc.Problem {
 	return nil
 }
 
-// Field is the text that stands in a field.
+// Field is the text that stands in a field: as it was typed, or as the reader would write it.
 func (l *Live) Field(key string) string {
-	if text, ok := l.texts[key]; ok {
-		return text
+	in := l.Calculator.Input(key)
+	if in == nil {
+		return ""
 	}
-	for _, in := range l.Calculator.Inputs {
-		if in.Key == key {
-			return in.Shown(l.reader.Style)
-		}
+	t := l.typed(in)
+	if t.habit == l.habit() {
+		return t.text
 	}
-	return ""
+	if shown, ok := in.Shown(t.text, t.habit, l.reader.Style); ok {
+		return shown
+	}
+	return t.text
 }
 
-// With shows a sheet that was worked elsewhere, as the build and the tests do.
+// typed is what stands in a field, before it is rewritten for the reader.
+func (l *Live) typed(in *calc.Input) typed {
+	if t, ok := l.texts[in.Key]; ok {
+		return t
+	}
+	return typed{in.Example, calc.Habit{Decimal: '.'}}
+}
+
+// value is a field's own reading, whatever is wrong in another.
+func (l *Live) value(in *calc.Input) (base float64, ok bool) {
+	t := l.typed(in)
+	return in.Value(t.text, t.habit)
+}
+
+// With shows a sheet that was worked elsewhere, as the tests do.
 func (l *Live) With(e calc.Entry, s *calc.Sheet) *Live {
 	l.entry, l.sheet, l.problems = e, s, nil
-	l.texts = calc.Texts{}
+	l.texts = map[string]typed{}
 	for _, in := range l.Calculator.Inputs {
-		l.texts[in.Key] = in.Plain(e.Reading(in.Key), l.reader.Style.System)
+		l.texts[in.Key] = typed{text: in.Plain(e.Reading(in.Key), l.reader.Style.System)}
 	}
 	return l
 }
