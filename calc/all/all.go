@@ -14,6 +14,7 @@ import (
 	"setbook/calc/mixtemp"
 	"setbook/calc/pace"
 	"setbook/calc/paddle"
+	"setbook/calc/ripen"
 	"setbook/calc/slope"
 	"setbook/calc/wait"
 )
@@ -34,6 +35,7 @@ func Calculators() []*calc.Calculator {
 		&contact.Calculator,
 		&grout.Calculator,
 		&wait.Calculator,
+		&ripen.Calculator,
 	}
 }
 
