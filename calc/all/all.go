@@ -15,6 +15,7 @@ import (
 	"setbook/calc/pace"
 	"setbook/calc/paddle"
 	"setbook/calc/ripen"
+	"setbook/calc/sealant"
 	"setbook/calc/slope"
 	"setbook/calc/wait"
 )
@@ -34,6 +35,7 @@ func Calculators() []*calc.Calculator {
 		&bed.Calculator,
 		&contact.Calculator,
 		&grout.Calculator,
+		&sealant.Calculator,
 		&wait.Calculator,
 		&ripen.Calculator,
 	}
