@@ -8,8 +8,11 @@ import (
 	"setbook/calc/words"
 )
 
-// paver is the thickness of the pavers that Setbook is for. 20 mm is not 3/4 in.
+// paver is the thickness of the pavers that Setbook is for. It is sold as 20 mm everywhere, and 20 mm is
+// not 3/4 in, so it is shown in millimetres to everybody.
 const paver = 20 * unit.Millimetre
+
+var asSold = unit.Both(unit.Millimetres)
 
 // drawing shows the comb to scale, above with its ridges standing and the paver held
 // over them, below with the ridges fallen in under the paver.
@@ -21,7 +24,7 @@ func drawing(shape string, w, g, ridge, bed unit.Length) calc.Drawing {
 	d := calc.Drawing{
 		Title: "The comb, before and after the paver goes down",
 		Says: words.Say("A section to scale. Above: combed ridges {ridge} high on the slab, with a paver held over them. Below: the ridges have fallen in to a bed {bed} thick under the paver, {paver} thick.",
-			words.Is("ridge", ridge, unit.InchMM), words.Is("bed", bed, unit.InchMM), words.Is("paver", paver, unit.InchMM)),
+			words.Is("ridge", ridge, unit.InchMM), words.Is("bed", bed, unit.InchMM), words.Is("paver", paver, asSold)),
 	}
 	lift := max(ridge, bed) + gap/2
 	base := slab + bed + paver + gap
@@ -37,7 +40,7 @@ func drawing(shape string, w, g, ridge, bed unit.Length) calc.Drawing {
 	d.Box(calc.Mortar, 0, slab, wide, bed)
 	d.Box(calc.Paver, 0, slab+bed, wide, paver)
 	d.Dim(calc.Point{X: 0, Y: slab}, calc.Point{X: 0, Y: slab + bed}, 1.2, unit.Fig(bed, unit.InchMM))
-	d.Dim(calc.Point{X: wide, Y: slab + bed + paver}, calc.Point{X: wide, Y: slab + bed}, 1.2, unit.Fig(paver, unit.InchMM))
+	d.Dim(calc.Point{X: wide, Y: slab + bed + paver}, calc.Point{X: wide, Y: slab + bed}, 1.2, unit.Fig(paver, asSold))
 	return d
 }
 

@@ -187,7 +187,7 @@ func (l *Live) drawing() string {
 	}
 	w := &writer{r: l.reader}
 	w.Markup(draw.SVG(&l.sheet.Drawing, l.Name+"-drawing", l.reader))
-	w.put(`<figcaption>%</figcaption>`, l.sheet.Drawing.Title)
+	w.Put(`<figcaption><b>%</b> %</figcaption>`, l.reader.Word(l.sheet.Drawing.Title), l.reader.Line(l.sheet.Drawing.Says))
 	return w.String()
 }
 
