@@ -1,0 +1,54 @@
+package all_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"golang.org/x/tools/go/packages"
+
+	"setbook/calc/all"
+)
+
+// layers are the packages of calc that are no question, each with those of them that it may import.
+var layers = map[string]string{
+	"calc/unit": "", "calc/words": "unit", "calc/source": "words", "calc": "unit words source", "calc/markup": "",
+	"calc/weather": "calc unit words source", "calc/draw": "calc unit words markup", "calc/link": "calc unit words",
+	"calc/countdown": "unit words markup", "calc/page": "calc unit words source markup draw link countdown", "calc/all": "calc",
+}
+
+// Imports run one way, so that a question can be read, tested and thrown out alone, and no view can
+// reach into one: nothing that every question needs knows any question, and no question another.
+func TestDirection(t *testing.T) {
+	found, err := packages.Load(&packages.Config{Mode: packages.NeedName | packages.NeedImports}, "setbook/calc/...")
+	require.NoError(t, err)
+	questions := map[string]bool{}
+	for _, c := range all.Calculators() {
+		questions["calc/"+c.ID] = true
+	}
+	seen := 0
+	for _, p := range found {
+		from := strings.TrimPrefix(p.PkgPath, "setbook/")
+		allowed, isLayer := layers[from]
+		switch {
+		case from == "calc/calctest":
+			continue // a test's own
+		case questions[from]:
+			allowed = "calc unit words source weather"
+		case !isLayer:
+			assert.Fail(t, "a package of calc is a question in the list or has its place among the layers", from)
+		}
+		seen++
+		for path := range p.Imports {
+			to, ours := strings.CutPrefix(path, "setbook/")
+			browser := path == "syscall/js" || strings.HasPrefix(path, "honnef.co/") || strings.HasPrefix(path, "github.com/hack-pad/")
+			assert.False(t, browser, "%s imports %s: only wasm/ knows the browser", from, path)
+			if !ours || from == "calc/all" && questions[to] {
+				continue
+			}
+			assert.Contains(t, strings.Fields(allowed), strings.TrimPrefix(to, "calc/"), "%s imports %s", from, to)
+		}
+	}
+	assert.Greater(t, seen, len(layers), "the packages were found")
+}
