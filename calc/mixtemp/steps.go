@@ -47,7 +47,7 @@ func cautions(s *calc.Sheet, e calc.Entry, mix, want unit.Temperature) {
 		s.Warn(calc.Care, source.CommonPractice, "The mix comes out below {cold}. Cement hardly sets so cold, and a frozen bed is lost: look at the bag's own limit.", words.Both("cold", cold, unit.Warmth))
 	}
 	s.Warn(calc.Note, source.Melting, "Ice is outside this sum. A pound of it takes up 143.5 Btu as it melts (334 kJ a kilogram), so chill the liquid with it first and measure what has melted.")
-	s.Warn(calc.Note, source.HeatBalance, "The sum leaves out pail, paddle, air and sun, and holds the powder's heat to be that of plain solids. Put a probe in the first pail.")
+	s.Warn(calc.Note, source.SolidsHeat, "The sum leaves out pail, paddle, air and sun, and holds the powder's heat to be that of plain solids. Put a probe in the first pail.")
 	s.Warn(calc.Care, source.Silica, "Pouring powder raises dust that may hold silica. Keep upwind, pour low, and wear the respirator that your exposure plan and the bag call for.")
 	s.Warn(calc.Care, source.WetCement, "Wet cement burns, and the burn is felt late. Wear gloves and eye protection, and wash splashes off at once.")
 }
