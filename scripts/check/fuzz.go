@@ -1,0 +1,53 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"strings"
+)
+
+// spell is how long each fuzz target runs.
+const spell = "3s"
+
+// target is one fuzz target.
+type target struct{ pkg, name string }
+
+func (c *checker) fuzz(ctx context.Context) (string, error) {
+	if c.short {
+		return "", fmt.Errorf("%w: -short", errLeftOut)
+	}
+	out, err := c.command(ctx, nil, "go", "test", "-list", "^Fuzz", "./calc/...")
+	if err != nil {
+		return "", err
+	}
+	targets := parseTargets(out)
+	if len(targets) == 0 {
+		return "", fmt.Errorf("no fuzz target found in:\n%s", out)
+	}
+	for _, t := range targets {
+		if _, err := c.command(ctx, nil, "go", "test", "-run", "^$", "-fuzz", "^"+t.name+"$", "-fuzztime", spell, t.pkg); err != nil {
+			return "", err
+		}
+	}
+	return fmt.Sprintf("%d targets, %s each", len(targets), spell), nil
+}
+
+// parseTargets reads what go test -list prints: the targets of a package, then the
+// line that ends with its path.
+func parseTargets(out string) []target {
+	var all []target
+	var names []string
+	for line := range strings.Lines(out) {
+		fields := strings.Fields(line)
+		switch {
+		case len(fields) == 1 && strings.HasPrefix(fields[0], "Fuzz"):
+			names = append(names, fields[0])
+		case len(fields) > 1 && fields[0] == "ok":
+			for _, name := range names {
+				all = append(all, target{fields[1], name})
+			}
+			names = nil
+		}
+	}
+	return all
+}

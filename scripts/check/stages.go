@@ -1,0 +1,138 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+
+	"setbook/scripts/internal/build"
+)
+
+const browserTests = "./scripts/check/browser"
+
+var forPhone = []string{"GOOS=js", "GOARCH=wasm"}
+
+// command runs a program at the top of the source tree and gives what it wrote.
+func (c *checker) command(ctx context.Context, env []string, name string, arguments ...string) (string, error) {
+	cmd := exec.CommandContext(ctx, name, arguments...)
+	cmd.Dir = c.root
+	cmd.Env = append(os.Environ(), env...)
+	var out bytes.Buffer
+	cmd.Stdout, cmd.Stderr = &out, &out
+	if err := cmd.Run(); err != nil {
+		return out.String(), fmt.Errorf("%s %s: %w\n%s", name, strings.Join(arguments, " "), err, out.String())
+	}
+	return out.String(), nil
+}
+
+func (c *checker) format(ctx context.Context) (string, error) {
+	out, err := c.command(ctx, nil, "gofmt", "-l", ".")
+	if err == nil && out != "" {
+		err = errors.New("gofmt would change:\n" + out)
+	}
+	return "", err
+}
+
+func (c *checker) vet(ctx context.Context) (string, error) {
+	if _, err := c.command(ctx, nil, "go", "vet", "./..."); err != nil {
+		return "", err
+	}
+	_, err := c.command(ctx, forPhone, "go", "vet", "./wasm/...", "./calc/...")
+	return "", err
+}
+
+func (c *checker) tests(ctx context.Context) (string, error) {
+	list, err := c.command(ctx, nil, "go", "list", "./...")
+	if err != nil {
+		return "", err
+	}
+	var packages []string
+	for _, p := range strings.Fields(list) {
+		if !strings.HasSuffix(p, strings.TrimPrefix(browserTests, ".")) {
+			packages = append(packages, p)
+		}
+	}
+	arguments, but := []string{"test"}, ""
+	if c.lacks(needNode) {
+		arguments = append(arguments, "-skip", "^TestAStageThatFindsAFaultFails$/^wasm$")
+		but = ", but not that of the wasm stage: node is missing"
+	}
+	out, err := c.command(ctx, nil, "go", append(arguments, packages...)...)
+	return tested(out) + but, err
+}
+
+// tested counts the packages that had tests and passed.
+func tested(out string) string {
+	count := 0
+	for line := range strings.Lines(out) {
+		if strings.HasPrefix(line, "ok ") {
+			count++
+		}
+	}
+	return fmt.Sprintf("%d packages", count)
+}
+
+func (c *checker) wasm(ctx context.Context) (string, error) {
+	if c.lacks(needNode) {
+		return "", fmt.Errorf("%w, for want of %s", errLeftOut, needNode)
+	}
+	goroot, err := c.command(ctx, nil, "go", "env", "GOROOT")
+	if err != nil {
+		return "", err
+	}
+	runner := filepath.Join(strings.TrimSpace(goroot), "lib", "wasm", "go_js_wasm_exec")
+	out, err := c.command(ctx, forPhone, "go", "test", "-short", "-exec", runner, "./wasm/...", "./calc/...")
+	return tested(out), err
+}
+
+func (c *checker) build(ctx context.Context) (string, error) {
+	dir, err := os.MkdirTemp("", "setbook-check-")
+	if err != nil {
+		return "", err
+	}
+	defer os.RemoveAll(dir)
+	made, err := build.Build(ctx, build.Options{Out: filepath.Join(dir, "dist")})
+	if err != nil {
+		return "", err
+	}
+	program, ok := made.File(made.Program)
+	if !ok || program.Brotli == 0 {
+		return "", errors.New("the build has no compressed program")
+	}
+	c.program = program.Brotli
+	return fmt.Sprintf("%d files", len(made.Files)), nil
+}
+
+func (c *checker) size(context.Context) (string, error) {
+	text, err := os.ReadFile(filepath.Join(c.root, "scripts", "check", "budget.txt"))
+	if err != nil {
+		return "", err
+	}
+	budget, err := parseBudget(string(text))
+	if err != nil {
+		return "", err
+	}
+	return holds(c.program, budget)
+}
+
+func (c *checker) browser(ctx context.Context) (string, error) {
+	switch {
+	case c.short:
+		return "", fmt.Errorf("%w: -short", errLeftOut)
+	case c.lacks(needChromium):
+		return "", fmt.Errorf("%w, for want of %s", errLeftOut, needChromium)
+	}
+	arguments := []string{"test", "-count=1", browserTests}
+	note := ""
+	if c.lacks(needAxe) {
+		arguments = append(arguments, "-skip", "^TestAxe")
+		note = "but not the rules of axe: it is missing"
+	}
+	_, err := c.command(ctx, nil, "go", arguments...)
+	return note, err
+}
