@@ -24,7 +24,7 @@ func (st *Step) Expression(s unit.System) string {
 // Formula is the expression in symbols.
 func (st *Step) Formula(s unit.System) []Piece {
 	return pieces(st.Expression(s), func(name string) (Piece, bool) {
-		return Piece{name, true}, true
+		return Piece{name, true}, name != "pi"
 	})
 }
 
@@ -64,6 +64,7 @@ func pieces(expr string, name func(string) (Piece, bool)) []Piece {
 	var out []Piece
 	add := func(text string) { out = append(out, Piece{Text: text}) }
 	runes := []rune(expr)
+	depth, powers := 0, map[int]bool{} // brackets open, and which of them hold a power's base and exponent
 	for i := 0; i < len(runes); {
 		c := runes[i]
 		switch {
@@ -74,6 +75,7 @@ func pieces(expr string, name func(string) (Piece, bool)) []Piece {
 			}
 			word := string(runes[i:j])
 			if j < len(runes) && runes[j] == '(' {
+				powers[depth+1] = word == "pow"
 				add(functions(word))
 			} else if p, ok := name(word); ok {
 				out = append(out, p)
@@ -92,6 +94,15 @@ func pieces(expr string, name func(string) (Piece, bool)) []Piece {
 			add(" − ")
 		case c == '-':
 			add("−")
+		case c == '(':
+			depth++
+			add("(")
+		case c == ')':
+			powers[depth] = false
+			depth--
+			add(")")
+		case c == ',' && powers[depth]:
+			add(")^(")
 		case c == ',':
 			add("; ")
 		case c == ' ':
@@ -110,8 +121,10 @@ func functions(name string) string {
 		return "√"
 	case "ceil":
 		return "round up "
+	case "floor":
+		return "round down "
 	case "pow":
-		return "power "
+		return ""
 	}
 	return name + " "
 }
