@@ -11,7 +11,6 @@ import (
 var (
 	covering = unit.In(unit.SquareFeetPerHour, unit.SquareMetresPerHour)
 	gives    = unit.In(unit.CubicFeetPerPound, unit.LitresPerKilogram)
-	hourly   = unit.Both(unit.EachHour)
 	six      = &unit.Pair{US: unit.Form{Unit: unit.One, Digits: 6}, Metric: unit.Form{Unit: unit.One, Digits: 6}}
 )
 
@@ -72,8 +71,8 @@ func Powder(area unit.Area, bed unit.Length, gives unit.Yield) unit.Mass {
 	return unit.Mass(float64(area.Deep(bed)) * 1e-12 / float64(gives) * 1e9)
 }
 
-// Mixes is how often a mix must be made when each is used up just within its pot life.
-func Mixes(pot unit.Span) unit.PerMinute { return unit.PerMinute(unit.Minute / pot) }
+// Mixes is how often an hour a mix must be made when each is used up just within its pot life.
+func Mixes(pot unit.Span) unit.Number { return unit.Number(unit.Hour / pot) }
 
 func work(e calc.Entry, s *calc.Sheet) {
 	p := at(e, 1)
@@ -82,7 +81,7 @@ func work(e calc.Entry, s *calc.Sheet) {
 	calc.Gives(s, "rows", "Rows of whole pavers ahead of the line", p.rows, unit.Whole1).Between(float64(hot.rows), float64(p.rows), from).First()
 	calc.Gives(s, "comb", "Area to comb at a time", p.comb, unit.FootArea).Between(float64(hot.comb), float64(p.comb), from).First()
 	calc.Gives(s, "batch", "Powder for one mix, at the most", p.batch, unit.PoundKg).Between(float64(hot.batch), float64(p.batch), from).First()
-	calc.Gives(s, "mixes", "Mixes an hour, at the least", p.mixes, hourly).Between(float64(p.mixes), float64(hot.mixes), from)
+	calc.Gives(s, "mixes", "Mixes an hour, at the least", p.mixes, unit.Bare).Between(float64(p.mixes), float64(hot.mixes), from)
 	steps(s, e, p)
 	cautions(s, e, p)
 	s.Drawing = drawing(e, p)
@@ -96,7 +95,7 @@ type parts struct {
 	ahead        unit.Length // from the line to the end of the last whole row
 	set          unit.Area   // in a pot life
 	batch        unit.Mass
-	mixes        unit.PerMinute
+	mixes        unit.Number
 }
 
 // at works the sum with a share of the bag's times.

@@ -22,7 +22,7 @@ func steps(s *calc.Sheet, e calc.Entry, p parts) {
 	s.Step(words.Say("Area that the crew sets in one pot life."), set, "c * r * t_p / 60", source.ByDefinition, c, r, pot.Sym(e))
 	s.StepUS(words.Say("Powder for one mix: the bed on that area, over what powder gives."), calc.Sym("P", p.batch, unit.PoundKg), "A_p * t / Y", "A_p * t / 12 / Y", source.ByDefinition,
 		set, bed.Sym(e), yield.Sym(e))
-	s.Step(words.Say("Mixes an hour, each used up in its pot life."), calc.Sym("m", p.mixes, hourly), "60 / t_p", source.ByDefinition, pot.Sym(e))
+	s.Step(words.Say("Mixes an hour, each used up in its pot life."), calc.Sym("m", p.mixes, unit.Bare), "60 / t_p", source.ByDefinition, pot.Sym(e))
 }
 
 // oneBag is the powder that one person lifts, pours and mixes in one bucket: common practice.
