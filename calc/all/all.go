@@ -11,6 +11,7 @@ import (
 	"setbook/calc/filmed"
 	"setbook/calc/grout"
 	"setbook/calc/kit"
+	"setbook/calc/lift"
 	"setbook/calc/mixtemp"
 	"setbook/calc/pace"
 	"setbook/calc/paddle"
@@ -38,6 +39,7 @@ func Calculators() []*calc.Calculator {
 		&sealant.Calculator,
 		&wait.Calculator,
 		&ripen.Calculator,
+		&lift.Calculator,
 	}
 }
 

@@ -12,12 +12,12 @@ var (
 		URL: "https://www.freestandardsdocuments.com/en-13472007-adhesives-for-tiles-determination-of-wetting-capability.html", Basis: Published}
 
 	// EquivalentAge gives the age at one temperature that has ripened a Portland mix as much as its history did.
-	EquivalentAge = &Source{Title: "EN 1992-1-1, B.10, as in fib-international/structuralcodes", Edition: "2004", Place: "sum of exp(Q ÷ T_ref − Q ÷ T) × Δt; Q = 4,000 K there",
+	EquivalentAge = &Source{Title: "EN 1992-1-1, B.10, as in fib-international/structuralcodes", Edition: "2004", Place: "sum of exp(13.65 − 4,000 ÷ (273 + T)) × Δt, of the same form",
 		URL: "https://github.com/fib-international/structuralcodes", Basis: Published}
 	// ActivationC1074 is the common activation energy of Portland cement, over the gas constant.
 	ActivationC1074 = &Source{Title: "ASTM C1074", Place: "Q = 5,000 K and a datum of 0 °C for Type I cement from 0 to 40 °C", Basis: Memory}
 	// ActivationSpread tells that published activation energies contradict one another.
-	ActivationSpread = &Source{Title: "Schindler, Effect of temperature on hydration of cementitious materials (ACI Materials Journal 101-M09, abstract)", Edition: "2004", Place: "this form is the usual one; published activation energies contradict each other", Basis: Published}
+	ActivationSpread = &Source{Title: "Schindler (ACI Materials Journal 101-M09, abstract)", Edition: "2004", Place: "this form is the usual one; published activation energies contradict each other", Basis: Published}
 	// ActivationFits tells how far fitted datum temperatures and activation energies lie from the usual ones.
 	ActivationFits = &Source{Title: "Lee and Hover (ACI Materials Journal 112(6), abstract)", Edition: "2015", Place: "best fits ran from near the usual values to far above or below", Basis: Published}
 	// NurseSaul gives the degree-hours of a temperature history above a datum.
