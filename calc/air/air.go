@@ -109,14 +109,16 @@ func refused(s *calc.Sheet, wet, airless unit.Density, air unit.Ratio) bool {
 }
 
 func steps(s *calc.Sheet, e calc.Entry, wet, airless unit.Density, air unit.Ratio) {
-	D, T := calc.Sym("D", wet, thickness), calc.Sym("T", airless, thickness)
-	grains := calc.Sym("V_P", powder.Of(e).Fills(powderHeavy.Of(e)), unit.GallonL)
-	water := calc.Sym("V_L", liquid.Of(e).Fills(liquidHeavy.Of(e)), unit.GallonL)
-	s.StepUS(words.Say("The mix as it is: what fills the cup, over the cup."), D, "(m_1 - m_0) / V", "(m_1 - m_0) / 16 / V * 128", source.Yield, full.Sym(e), empty.Sym(e), cup.Sym(e))
-	s.Step(words.Say("Room that the powder's grains take."), grains, "P / ρ_P", source.GravimetricAir, powder.Sym(e), powderHeavy.Sym(e))
-	s.Step(words.Say("Room that the liquid takes."), water, "L / ρ_L", source.GravimetricAir, liquid.Sym(e), liquidHeavy.Sym(e))
-	s.Step(words.Say("The mix with no air in it: all that went in, over the room that it takes."), T, "(P + L) / (V_P + V_L)", source.GravimetricAir, powder.Sym(e), liquid.Sym(e), grains, water)
-	s.Step(words.Say("Air: what the mix is lighter by, as a share."), calc.Sym("A", air, unit.Share), "(T - D) / T * 100", source.GravimetricAir, T, D)
+	calc.WorksUS(s, "The mix as it is: what fills the cup, over the cup.",
+		"D", wet, thickness, "(m_1 - m_0) / V", "(m_1 - m_0) / 16 / V * 128", source.Yield)
+	calc.Works(s, "Room that the powder's grains take.",
+		"V_P", powder.Of(e).Fills(powderHeavy.Of(e)), unit.GallonL, "P / ρ_P", source.GravimetricAir)
+	calc.Works(s, "Room that the liquid takes.",
+		"V_L", liquid.Of(e).Fills(liquidHeavy.Of(e)), unit.GallonL, "L / ρ_L", source.GravimetricAir)
+	calc.Works(s, "The mix with no air in it: all that went in, over the room that it takes.",
+		"T", airless, thickness, "(P + L) / (V_P + V_L)", source.GravimetricAir)
+	calc.Works(s, "Air: what the mix is lighter by, as a share.",
+		"A", air, unit.Share, "(T - D) / T * 100", source.GravimetricAir)
 }
 
 func cautions(s *calc.Sheet) {

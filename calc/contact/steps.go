@@ -17,14 +17,18 @@ const shown = 4
 var fine = &unit.Pair{US: unit.Form{Unit: unit.PerCent, Digits: 6}, Metric: unit.Form{Unit: unit.PerCent, Digits: 6}}
 
 func steps(s *calc.Sheet, e calc.Entry, back, bare unit.Area, contact unit.Ratio) {
-	whole, patches := calc.Sym("A", back, unit.InchArea), calc.Sym("U", bare, unit.InchArea)
-	share := calc.Sym("C", contact, fine)
-	s.Step(words.Say("Back of the paver: length by width."), whole, "l * w", source.ByDefinition, long.Sym(e), wide.Sym(e))
+	patches := calc.Sym("U", bare, unit.InchArea)
+
+	calc.Works(s, "Back of the paver: length by width.",
+		"A", back, unit.InchArea, "l * w", source.ByDefinition)
 	expr, terms := patchSum(voids.Of(e))
 	s.Step(words.Say("Bare patches: each its length by its width, all together."), patches, expr, source.ByDefinition, terms...)
-	s.Step(words.Say("Contact: the share of the back that is not bare."), share, "(1 - U / A) * 100", source.ByDefinition, patches, whole)
-	s.Step(words.Say("Over or under the least outdoors."), calc.Sym("m", contact-least, fine), "C - C_least", source.Contact,
-		share, calc.Sym("C_least", least, fine))
+	calc.Let(s, "U", bare, unit.InchArea)
+	calc.Works(s, "Contact: the share of the back that is not bare.",
+		"C", contact, fine, "(1 - U / A) * 100", source.ByDefinition)
+	calc.Let(s, "C_least", least, fine)
+	calc.Works(s, "Over or under the least outdoors.",
+		"m", contact-least, fine, "C - C_least", source.Contact)
 }
 
 // patchSum is the sum of the patches as an expression and its terms.

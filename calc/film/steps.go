@@ -8,14 +8,16 @@ import (
 )
 
 func steps(s *calc.Sheet, e calc.Entry, p parts) {
-	volume, pails := calc.Sym("V", p.volume, unit.GallonL), calc.Sym("n", p.pails, unit.Bare)
-	one := calc.Sym("d_1", p.one, thin)
-	s.StepUS(words.Say("Wet volume: area by film by coats, and the waste on top. A gallon is 231 cubic inches and covers 1,604 ft² a thousandth of an inch deep; a litre covers a square metre a millimetre deep."), volume,
-		"A * w * c * (1 + k / 100)", "A * 144 * w / 1000 * c / 231 * (1 + k / 100)", source.FilmSpread, area.Sym(e), wet.Sym(e), coats.Sym(e), waste.Sym(e))
-	s.Step(words.Say("One coat, dry: what is left when all but the solids has gone."), one, "w * v / 100", source.FilmSpread, wet.Sym(e), solids.Sym(e))
-	s.Step(words.Say("All coats, dry."), calc.Sym("d", p.dry, thin), "d_1 * c", source.ByDefinition, one, coats.Sym(e))
-	s.Step(words.Say("Pails: wet volume over one pail."), pails, "V / V_p", source.ByDefinition, volume, pail.Sym(e))
-	s.Step(words.Say("Pails are bought whole."), calc.Sym("N", unit.Whole(float64(p.pails)), unit.Whole1), "ceil(n)", source.ByDefinition, pails)
+	calc.WorksUS(s, "Wet volume: area by film by coats, and the waste on top. A gallon is 231 cubic inches and covers 1,604 ft² a thousandth of an inch deep; a litre covers a square metre a millimetre deep.",
+		"V", p.volume, unit.GallonL, "A * w * c * (1 + k / 100)", "A * 144 * w / 1000 * c / 231 * (1 + k / 100)", source.FilmSpread)
+	calc.Works(s, "One coat, dry: what is left when all but the solids has gone.",
+		"d_1", p.one, thin, "w * v / 100", source.FilmSpread)
+	calc.Works(s, "All coats, dry.",
+		"d", p.dry, thin, "d_1 * c", source.ByDefinition)
+	calc.Works(s, "Pails: wet volume over one pail.",
+		"n", p.pails, unit.Bare, "V / V_p", source.ByDefinition)
+	calc.Works(s, "Pails are bought whole.",
+		"N", unit.Whole(float64(p.pails)), unit.Whole1, "ceil(n)", source.ByDefinition)
 }
 
 func cautions(s *calc.Sheet, e calc.Entry, p parts) {

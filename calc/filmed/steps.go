@@ -16,18 +16,20 @@ func turnsToOne(e calc.Entry) unit.Count {
 }
 
 func steps(s *calc.Sheet, e calc.Entry, at found) {
-	f, F, R := fps.Sym(e), frames.Sym(e), turns.Sym(e)
-	n := calc.Sym("n", at.speed, turning)
-	s.Step(words.Say("Turns a minute: turns over the seconds that the frames took."), n, "60 * f * R / F", source.ByDefinition, f, R, F)
-	s.Step(words.Say("With one frame more in the count."), calc.Sym("n_low", at.low, turning), "60 * f * R / (F + 1)", source.ByDefinition, f, R, F)
-	s.Step(words.Say("With one frame fewer in the count."), calc.Sym("n_high", at.high, turning), "60 * f * R / (F - 1)", source.ByDefinition, f, R, F)
-	s.Step(words.Say("Turns to count so that one frame is worth no more than one in a hundred."), calc.Sym("R_1", turnsToOne(e), unit.Whole1),
-		"ceil(101 * R / F)", source.ByDefinition, R, F)
-	s.Step(words.Say("Like marks or blades that the film can tell apart: fewer than this. More than two frames must fall between one and the next."),
-		calc.Sym("m", Marks(frames.Of(e), turns.Of(e)), unit.Bare), "F / R / 2", source.Stroboscope, F, R)
-	s.Step(words.Say("The slowest other speed at which one mark would look the same, seen to turn backwards."), calc.Sym("n_back", Backwards(fps.Of(e), at.speed), turning),
-		"60 * f - n", source.Stroboscope, f, n)
-	s.Step(words.Say("The next, seen to turn the right way."), calc.Sym("n_on", Forwards(fps.Of(e), at.speed), turning), "60 * f + n", source.Stroboscope, f, n)
+	calc.Works(s, "Turns a minute: turns over the seconds that the frames took.",
+		"n", at.speed, turning, "60 * f * R / F", source.ByDefinition)
+	calc.Works(s, "With one frame more in the count.",
+		"n_low", at.low, turning, "60 * f * R / (F + 1)", source.ByDefinition)
+	calc.Works(s, "With one frame fewer in the count.",
+		"n_high", at.high, turning, "60 * f * R / (F - 1)", source.ByDefinition)
+	calc.Works(s, "Turns to count so that one frame is worth no more than one in a hundred.",
+		"R_1", turnsToOne(e), unit.Whole1, "ceil(101 * R / F)", source.ByDefinition)
+	calc.Works(s, "Like marks or blades that the film can tell apart: fewer than this. More than two frames must fall between one and the next.",
+		"m", Marks(frames.Of(e), turns.Of(e)), unit.Bare, "F / R / 2", source.Stroboscope)
+	calc.Works(s, "The slowest other speed at which one mark would look the same, seen to turn backwards.",
+		"n_back", Backwards(fps.Of(e), at.speed), turning, "60 * f - n", source.Stroboscope)
+	calc.Works(s, "The next, seen to turn the right way.",
+		"n_on", Forwards(fps.Of(e), at.speed), turning, "60 * f + n", source.Stroboscope)
 }
 
 func cautions(s *calc.Sheet, e calc.Entry, at found) {

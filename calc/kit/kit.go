@@ -106,31 +106,34 @@ func work(e calc.Entry, s *calc.Sheet) {
 }
 
 func steps(s *calc.Sheet, e calc.Entry, p split, aNow, bNow unit.Mass) {
-	A, B, M := partA.Sym(e), partB.Sym(e), need.Sym(e)
-	n := calc.Sym("n", p.kits, six)
-	N := calc.Sym("N", p.opened, unit.Whole1)
-	s.Step(words.Say("Part A now: the mix shared out in the kit's ratio."), calc.Sym("A_now", aNow, unit.PoundKg), "M * A / (A + B)", source.ByDefinition, M, A, B)
-	s.Step(words.Say("Part B now, in the same way."), calc.Sym("B_now", bNow, unit.PoundKg), "M * B / (A + B)", source.ByDefinition, M, A, B)
-	s.Step(words.Say("Kits: the mix over one kit."), n, "M / (A + B)", source.ByDefinition, M, A, B)
-	s.Step(words.Say("Kits to open."), N, "ceil(n)", source.ByDefinition, n)
+	calc.Works(s, "Part A now: the mix shared out in the kit's ratio.",
+		"A_now", aNow, unit.PoundKg, "M * A / (A + B)", source.ByDefinition)
+	calc.Works(s, "Part B now, in the same way.",
+		"B_now", bNow, unit.PoundKg, "M * B / (A + B)", source.ByDefinition)
+	calc.Works(s, "Kits: the mix over one kit.",
+		"n", p.kits, six, "M / (A + B)", source.ByDefinition)
+	calc.Works(s, "Kits to open.",
+		"N", p.opened, unit.Whole1, "ceil(n)", source.ByDefinition)
 	if p.whole {
 		return
 	}
-	last := calc.Sym("f", p.last, six)
-	a, b := calc.Sym("a", p.a, fine), calc.Sym("b", p.b, fine)
-	k := calc.Sym("k", slack, unit.Share)
-	s.Step(words.Say("Share of the last kit that is used. Whole kits before it are mixed unweighed."), last, "n - (N - 1)", source.ByDefinition, n, N)
-	s.StepUS(words.Say("Part A to weigh out of the last kit."), a, "f * A * 1000", "f * A * 16", source.ByDefinition, last, A)
-	s.StepUS(words.Say("Part B to weigh out of the last kit."), b, "f * B * 1000", "f * B * 16", source.ByDefinition, last, B)
+
+	calc.Works(s, "Share of the last kit that is used. Whole kits before it are mixed unweighed.",
+		"f", p.last, six, "n - (N - 1)", source.ByDefinition)
+	calc.WorksUS(s, "Part A to weigh out of the last kit.",
+		"a", p.a, fine, "f * A * 1000", "f * A * 16", source.ByDefinition)
+	calc.WorksUS(s, "Part B to weigh out of the last kit.",
+		"b", p.b, fine, "f * B * 1000", "f * B * 16", source.ByDefinition)
+	calc.Let(s, "k", slack, unit.Share)
 	s.Step(words.Say("Coarsest step of a scale that keeps the ratio within {slack}, one part read half a step high and the other half a step low.",
-		words.Is("slack", slack, unit.Share)), calc.Sym("G", Coarsest(p.a, p.b, slack), fine),
-		"2 * k / 100 / (1 / a + 1 / b + k / 100 / min(a, b))", source.CommonPractice, k, a, b)
+		words.Is("slack", slack, unit.Share)),
+		calc.Sym("G", Coarsest(p.a, p.b, slack), fine), "2 * k / 100 / (1 / a + 1 / b + k / 100 / min(a, b))", source.CommonPractice)
 	for _, g := range scales {
 		if !shows(p, g) {
 			continue
 		}
+		calc.Let(s, "g", g.step, fine)
 		s.Step(words.Say("How far a scale in {step} steps can put the ratio out.", g.Is("step")),
-			calc.Sym("E", Out(p.a, p.b, g.step), unit.Share),
-			"(1 / a + 1 / b) * g / 2 / (1 - g / 2 / min(a, b)) * 100", source.ByDefinition, calc.Sym("g", g.step, fine), a, b)
+			calc.Sym("E", Out(p.a, p.b, g.step), unit.Share), "(1 / a + 1 / b) * g / 2 / (1 - g / 2 / min(a, b)) * 100", source.ByDefinition)
 	}
 }

@@ -8,15 +8,15 @@ import (
 )
 
 func steps(s *calc.Sheet, e calc.Entry, holds unit.Mass, mix, want unit.Temperature) {
-	W, L := calc.Sym("W", holds, unit.PoundKg), liquid.Sym(e)
 	share := unit.Ratio(liquid.Of(e) / (holds + liquid.Of(e)))
-	s.Step(words.Say("Mass of water that holds as much heat as the powder."), W, "h * P", source.HeatBalance, heatRatio.Sym(e), powder.Sym(e))
-	s.Step(words.Say("The mix: each part weighs in with the heat that it holds."), calc.Sym("T", mix, unit.Warmth),
-		"(W * T_P + L * T_L) / (W + L)", source.HeatBalance, W, powderTemp.Sym(e), L, liquidTemp.Sym(e))
-	s.Step(words.Say("The liquid that brings the mix to the temperature wanted: the same balance, turned round."), calc.Sym("T_want", want, unit.Warmth),
-		"(T_t * (W + L) - W * T_P) / L", source.HeatBalance, target.Sym(e), W, L, powderTemp.Sym(e))
-	s.Step(words.Say("How much of each degree in the liquid reaches the mix. The rest goes into the powder."), calc.Sym("q", share, unit.Share),
-		"L / (W + L) * 100", source.HeatBalance, W, L)
+	calc.Works(s, "Mass of water that holds as much heat as the powder.",
+		"W", holds, unit.PoundKg, "h * P", source.HeatBalance)
+	calc.Works(s, "The mix: each part weighs in with the heat that it holds.",
+		"T", mix, unit.Warmth, "(W * T_P + L * T_L) / (W + L)", source.HeatBalance)
+	calc.Works(s, "The liquid that brings the mix to the temperature wanted: the same balance, turned round.",
+		"T_want", want, unit.Warmth, "(T_t * (W + L) - W * T_P) / L", source.HeatBalance)
+	calc.Works(s, "How much of each degree in the liquid reaches the mix. The rest goes into the powder.",
+		"q", share, unit.Share, "L / (W + L) * 100", source.HeatBalance)
 }
 
 const (

@@ -8,21 +8,22 @@ import (
 )
 
 func steps(s *calc.Sheet, e calc.Entry, p parts) {
-	c, r := crew.Sym(e), rate.Sym(e)
-	comb, module := calc.Sym("A_c", p.comb, unit.FootArea), calc.Sym("a", p.module, unit.FootArea)
-	lane, rows := calc.Sym("q", p.lane, six), calc.Sym("N", p.rows, unit.Whole1)
-	set := calc.Sym("A_p", p.set, unit.FootArea)
-	s.Step(words.Say("Area to comb at a time: what the crew covers before the mortar skins over."), comb, "c * r * t_o / 60", source.ByDefinition, c, r, open.Sym(e))
-	s.StepUS(words.Say("Area that one paver takes up with its joints."), module, "(l + j) * (b + j) / 1000000", "(l + j) * (b + j) / 144", source.ByDefinition,
-		paverL.Sym(e), joint.Sym(e), paverW.Sym(e))
-	s.Step(words.Say("Rows in that area, each setter in a lane of one paver."), lane, "A_c / c / a", source.CommonPractice, comb, c, module)
-	s.Step(words.Say("Only whole rows: the chalk line falls where a paver ends."), rows, "floor(q)", source.CommonPractice, lane)
-	s.StepUS(words.Say("Where to snap the line, ahead of the last row set."), calc.Sym("x", p.ahead, unit.FootMetre), "N * (l + j) / 1000", "N * (l + j) / 12", source.ByDefinition,
-		rows, paverL.Sym(e), joint.Sym(e))
-	s.Step(words.Say("Area that the crew sets in one pot life."), set, "c * r * t_p / 60", source.ByDefinition, c, r, pot.Sym(e))
-	s.StepUS(words.Say("Powder for one mix: the bed on that area, over what powder gives."), calc.Sym("P", p.batch, unit.PoundKg), "A_p * t / Y", "A_p * t / 12 / Y", source.ByDefinition,
-		set, bed.Sym(e), yield.Sym(e))
-	s.Step(words.Say("Mixes an hour, each used up in its pot life."), calc.Sym("m", p.mixes, unit.Bare), "60 / t_p", source.ByDefinition, pot.Sym(e))
+	calc.Works(s, "Area to comb at a time: what the crew covers before the mortar skins over.",
+		"A_c", p.comb, unit.FootArea, "c * r * t_o / 60", source.ByDefinition)
+	calc.WorksUS(s, "Area that one paver takes up with its joints.",
+		"a", p.module, unit.FootArea, "(l + j) * (b + j) / 1000000", "(l + j) * (b + j) / 144", source.ByDefinition)
+	calc.Works(s, "Rows in that area, each setter in a lane of one paver.",
+		"q", p.lane, six, "A_c / c / a", source.CommonPractice)
+	calc.Works(s, "Only whole rows: the chalk line falls where a paver ends.",
+		"N", p.rows, unit.Whole1, "floor(q)", source.CommonPractice)
+	calc.WorksUS(s, "Where to snap the line, ahead of the last row set.",
+		"x", p.ahead, unit.FootMetre, "N * (l + j) / 1000", "N * (l + j) / 12", source.ByDefinition)
+	calc.Works(s, "Area that the crew sets in one pot life.",
+		"A_p", p.set, unit.FootArea, "c * r * t_p / 60", source.ByDefinition)
+	calc.WorksUS(s, "Powder for one mix: the bed on that area, over what powder gives.",
+		"P", p.batch, unit.PoundKg, "A_p * t / Y", "A_p * t / 12 / Y", source.ByDefinition)
+	calc.Works(s, "Mixes an hour, each used up in its pot life.",
+		"m", p.mixes, unit.Bare, "60 / t_p", source.ByDefinition)
 }
 
 // oneBag is the powder that one person lifts, pours and mixes in one bucket: common practice.

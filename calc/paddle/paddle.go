@@ -64,11 +64,12 @@ func work(e calc.Entry, s *calc.Sheet) {
 	calc.Gives(s, "trigger", "Trigger, of full speed", trigger, unit.Share).First()
 	calc.Gives(s, "tip_speed", "Speed of the paddle's tip", tip, running)
 
-	s.Step(words.Say("Speed above the limit; a figure below nought is under it."), calc.Sym("o", over, turning), "n - n_max", source.ByDefinition, speed.Sym(e), limit.Sym(e))
-	s.Step(words.Say("Share of full speed at which the drill turns at the limit, at the most all of it."), calc.Sym("q", trigger, unit.Share),
-		"min(n_max / n, 1) * 100", source.ByDefinition, limit.Sym(e), speed.Sym(e))
-	s.StepUS(words.Say("Speed of the tip: the way once round, by the turns a second."), calc.Sym("v", tip, running),
-		"pi * D / 1000 * n / 60", "pi * D / 12 * n / 60", source.TipSpeed, diameter.Sym(e), speed.Sym(e))
+	calc.Works(s, "Speed above the limit; a figure below nought is under it.",
+		"o", over, turning, "n - n_max", source.ByDefinition)
+	calc.Works(s, "Share of full speed at which the drill turns at the limit, at the most all of it.",
+		"q", trigger, unit.Share, "min(n_max / n, 1) * 100", source.ByDefinition)
+	calc.WorksUS(s, "Speed of the tip: the way once round, by the turns a second.",
+		"v", tip, running, "pi * D / 1000 * n / 60", "pi * D / 12 * n / 60", source.TipSpeed)
 	cautions(s, e, over, trigger)
 	s.Drawing = drawing(n, top, diameter.Of(e), over)
 }

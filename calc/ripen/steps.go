@@ -18,13 +18,14 @@ func steps(s *calc.Sheet, e calc.Entry, spells []spell, all sum) {
 	for i, sp := range spells[:min(len(spells), shown)] {
 		n := strconv.Itoa(i + 1)
 		number := words.Is("row", unit.Count(i+1), unit.Whole1)
-		long, at := calc.Sym("h_"+n, sp.long, unit.HourSpan), calc.Sym("T_"+n, sp.at, unit.Warmth)
+
 		age, degree := calc.Sym("e_"+n, sp.age, unit.HourSpan), calc.Sym("m_"+n, sp.degree, degreeHours)
-		s.StepUS(words.Say("Row {row}: its hours, as hours at the reference temperature.", number), age,
-			"h_"+n+" * exp(Q * (1 / (T_r + 273.15) - 1 / (T_"+n+" + 273.15)))", "h_"+n+" * exp(Q * 1.8 * (1 / (T_r + 459.67) - 1 / (T_"+n+" + 459.67)))",
-			source.EquivalentAge, long, activation.Sym(e), reference.Sym(e), at)
-		s.Step(words.Say("Row {row}: its degree-hours over the datum, never under nought.", number), degree,
-			"h_"+n+" * max(T_"+n+" - T_0, 0)", source.NurseSaul, long, at, datum.Sym(e))
+		calc.Let(s, "h_"+n, sp.long, unit.HourSpan)
+		calc.Let(s, "T_"+n, sp.at, unit.Warmth)
+		s.StepUS(words.Say("Row {row}: its hours, as hours at the reference temperature.", number),
+			calc.Sym("e_"+n, sp.age, unit.HourSpan), "h_"+n+" * exp(Q * (1 / (T_r + 273.15) - 1 / (T_"+n+" + 273.15)))", "h_"+n+" * exp(Q * 1.8 * (1 / (T_r + 459.67) - 1 / (T_"+n+" + 459.67)))", source.EquivalentAge)
+		s.Step(words.Say("Row {row}: its degree-hours over the datum, never under nought.", number),
+			calc.Sym("m_"+n, sp.degree, degreeHours), "h_"+n+" * max(T_"+n+" - T_0, 0)", source.NurseSaul)
 		ages, degrees = append(ages, age), append(degrees, degree)
 	}
 	says, saysDegrees := words.Say("Equivalent age: all rows together."), words.Say("Degree-hours: all rows together.")

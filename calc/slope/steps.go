@@ -11,17 +11,18 @@ import (
 var fine = &unit.Pair{US: unit.Form{Unit: unit.PerCent, Digits: 6}, Metric: unit.Form{Unit: unit.PerCent, Digits: 6}}
 
 func steps(s *calc.Sheet, e calc.Entry, along, across, total unit.Ratio) {
-	a, b := calc.Sym("a", along, fine), calc.Sym("b", across, fine)
-	s.StepUS(words.Say("Slope away from the building: drop over run."), a, "h / (L * 1000) * 100", "h / (L * 12) * 100",
-		source.ByDefinition, drop.Sym(e), run.Sym(e))
-	s.StepUS(words.Say("Slope across: the drop that way, over the same run."), b, "h_x / (L * 1000) * 100", "h_x / (L * 12) * 100",
-		source.ByDefinition, cross.Sym(e), run.Sym(e))
-	s.Step(words.Say("Slope the way water runs: both together, at right angles."), calc.Sym("a_all", total, fine),
-		"sqrt(a * a + b * b)", source.Resultant, a, b)
-	s.Step(words.Say("Margin over the least fall beside a building."), calc.Sym("m", along-least, fine),
-		"a - a_least", source.FallFromBuilding, a, calc.Sym("a_least", least, fine))
-	s.Step(words.Say("Room under 1:48, the ceiling across an accessible walk, for the steeper of the two."), calc.Sym("m_most", most-steepest(along, across), fine),
-		"a_most - max(abs(a), abs(b))", source.AccessibleSlope, calc.Sym("a_most", most, fine), a, b)
+	calc.WorksUS(s, "Slope away from the building: drop over run.",
+		"a", along, fine, "h / (L * 1000) * 100", "h / (L * 12) * 100", source.ByDefinition)
+	calc.WorksUS(s, "Slope across: the drop that way, over the same run.",
+		"b", across, fine, "h_x / (L * 1000) * 100", "h_x / (L * 12) * 100", source.ByDefinition)
+	calc.Works(s, "Slope the way water runs: both together, at right angles.",
+		"a_all", total, fine, "sqrt(a * a + b * b)", source.Resultant)
+	calc.Let(s, "a_least", least, fine)
+	calc.Works(s, "Margin over the least fall beside a building.",
+		"m", along-least, fine, "a - a_least", source.FallFromBuilding)
+	calc.Let(s, "a_most", most, fine)
+	calc.Works(s, "Room under 1:48, the ceiling across an accessible walk, for the steeper of the two.",
+		"m_most", most-steepest(along, across), fine, "a_most - max(abs(a), abs(b))", source.AccessibleSlope)
 }
 
 func cautions(s *calc.Sheet, along, across, total unit.Ratio) {

@@ -10,23 +10,23 @@ import (
 var kelvins = unit.Both(unit.Kelvins)
 
 func steps(s *calc.Sheet, e calc.Entry, factor, mild unit.Number) {
-	t, bag, now := bagTime.Sym(e), bagTemp.Sym(e), temp.Sym(e)
-	f, g := calc.Sym("f", factor, unit.Bare), calc.Sym("f_low", mild, unit.Bare)
+	calc.Let(s, "D", doubling, unit.Warmer)
 	s.Step(words.Say("Times the bag's time: twice for each {step} of cold, and never under once, because heat does not shorten a wait.", words.Is("step", doubling, unit.Warmer)),
-		f, "max(1, pow(2, (T_bag - T) / D))", source.ColdDoubling, bag, now, calc.Sym("D", doubling, unit.Warmer))
-	s.Step(words.Say("Wait: the bag's time so many times over."), calc.Sym("t", Waited(bagTime.Of(e), factor), unit.HourSpan),
-		"t_bag * f", source.ByDefinition, t, f)
-	s.StepUS(words.Say("The same from the rate of a Portland cement, from absolute temperatures."), g,
-		"max(1, exp(Q * (1 / (T + 273.15) - 1 / (T_bag + 273.15))))", "max(1, exp(Q * 1.8 * (1 / (T + 459.67) - 1 / (T_bag + 459.67))))",
-		source.ActivationC1074, calc.Sym("Q", activation, kelvins), now, bag)
-	s.Step(words.Say("The low end of the wait."), calc.Sym("t_low", Waited(bagTime.Of(e), mild), unit.HourSpan),
-		"t_bag * f_low", source.ByDefinition, t, g)
+		calc.Sym("f", factor, unit.Bare), "max(1, pow(2, (T_bag - T) / D))", source.ColdDoubling)
+	calc.Works(s, "Wait: the bag's time so many times over.",
+		"t", Waited(bagTime.Of(e), factor), unit.HourSpan, "t_bag * f", source.ByDefinition)
+	calc.Let(s, "Q", activation, kelvins)
+	calc.WorksUS(s, "The same from the rate of a Portland cement, from absolute temperatures.",
+		"f_low", mild, unit.Bare, "max(1, exp(Q * (1 / (T + 273.15) - 1 / (T_bag + 273.15))))", "max(1, exp(Q * 1.8 * (1 / (T + 459.67) - 1 / (T_bag + 459.67))))", source.ActivationC1074)
+	calc.Works(s, "The low end of the wait.",
+		"t_low", Waited(bagTime.Of(e), mild), unit.HourSpan, "t_bag * f_low", source.ByDefinition)
 }
 
 func rapidSteps(s *calc.Sheet, e calc.Entry) {
-	f := calc.Sym("f", unit.Number(1), unit.Bare)
-	s.Step(words.Say("A rapid-setting binder has no one rate in the cold or the heat: no factor is worked, and the bag's time stands once."), f, "1", source.RapidKinetics)
-	s.Step(words.Say("Wait: the bag's time."), calc.Sym("t", bagTime.Of(e), unit.HourSpan), "t_bag * f", source.ByDefinition, bagTime.Sym(e), f)
+	calc.Works(s, "A rapid-setting binder has no one rate in the cold or the heat: no factor is worked, and the bag's time stands once.",
+		"f", unit.Number(1), unit.Bare, "1", source.RapidKinetics)
+	calc.Works(s, "Wait: the bag's time.",
+		"t", bagTime.Of(e), unit.HourSpan, "t_bag * f", source.ByDefinition)
 }
 
 func rapidCautions(s *calc.Sheet, t unit.Span, bag, now unit.Temperature) {
