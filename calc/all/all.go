@@ -13,6 +13,7 @@ import (
 	"setbook/calc/kit"
 	"setbook/calc/lift"
 	"setbook/calc/mixtemp"
+	"setbook/calc/movement"
 	"setbook/calc/pace"
 	"setbook/calc/paddle"
 	"setbook/calc/ripen"
@@ -25,6 +26,7 @@ import (
 func Calculators() []*calc.Calculator {
 	return []*calc.Calculator{
 		&slope.Calculator,
+		&movement.Calculator,
 		&batch.Calculator,
 		&kit.Calculator,
 		&mixtemp.Calculator,
