@@ -179,7 +179,10 @@ func answers(s *calc.Sheet, e calc.Entry, p parts) {
 	calc.Gives(s, "buy", "Cartridges to buy", unit.Whole(float64(p.cartridges)), unit.Whole1).
 		Between(float64(unit.Whole(float64(low))), float64(unit.Whole(float64(high))), from).Buy().First()
 	calc.Gives(s, "depth_used", "Depth of sealant at the middle", p.depth, unit.InchMM).First()
-	calc.Gives(s, "rod_spare", "Depth left under the rod", p.spare, unit.InchMM).First()
+	spare := calc.Gives(s, "rod_spare", "Depth left under the rod", p.spare, unit.InchMM).First()
+	if p.spare < 0 {
+		spare.Says(words.Say("none: the rod is {short} too high", words.Is("short", -p.spare, unit.InchMM)))
+	}
 	calc.Gives(s, "rod", "Rod diameter", p.rod, unit.InchMM)
 	calc.Gives(s, "section", "Section of the sealant", p.section, unit.InchArea).Between(float64(lowS), float64(highS), size)
 	calc.Gives(s, "volume", "Sealant in the joints, before waste", p.volume, tube).Between(float64(lowV), float64(highV), size)

@@ -30,6 +30,8 @@ func TestBacking(t *testing.T) {
 		"width=10 mm&dome=0 mm&sag=0 mm&bed=0 mm&paver=8 mm": "on the slab, and enter",
 	} {
 		messages := cautions(t, entry)
+		spare, _ := solved(t, entry).Answer("rod_spare")
+		assert.Equal(t, told != "fits", spare.Reads.Msg != "", "%s: a rod that does not fit is said in words", entry)
 		assert.Equal(t, 1, strings.Count(messages, "A rod of {rod}"), entry)
 		assert.Contains(t, messages, told, entry)
 		for _, other := range []string{"{rod} fits", "flat strip of soft foam", "on the slab, and enter"} {
@@ -47,13 +49,17 @@ func TestHalfWidthNote(t *testing.T) {
 	assert.NotContains(t, cautions(t, "width=3/8 in&depth=3/8 in"), note, "a depth entered is not the rule's")
 }
 
-func cautions(t *testing.T, entry string) string {
+func solved(t *testing.T, entry string) *calc.Sheet {
 	e, problems := link.Read(&sealant.Calculator, entry, calc.Habit{})
 	require.Empty(t, problems)
 	s := sealant.Calculator.Solve(e)
 	require.Empty(t, s.Problems)
+	return s
+}
+
+func cautions(t *testing.T, entry string) string {
 	var all strings.Builder
-	for _, c := range s.Cautions {
+	for _, c := range solved(t, entry).Cautions {
 		all.WriteString(string(c.Says.Msg) + "\n")
 	}
 	return all.String()
