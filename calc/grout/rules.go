@@ -81,24 +81,25 @@ func BritishLippage(joint unit.Length) unit.Length {
 var exact = &unit.Pair{US: unit.Form{Unit: unit.Inches, Digits: 7}, Metric: unit.Form{Unit: unit.Millimetres, Digits: 7}}
 
 func ruleSteps(s *calc.Sheet, e calc.Entry, r rule) {
-	byVariation := calc.Sym("w_v", r.byVariation, exact)
-	least := calc.Sym("w_least", r.least, exact)
-	floor := calc.Sym("w_0", unit.Length(floorJoint), exact)
-	s.Step(words.Say("Least joint by the pavers: three times the spread of their face sizes, and never under the floor."),
-		byVariation, "max(3 * v, w_0)", source.LeastJoint, variation.Sym(e), floor)
+	calc.Let(s, "w_0", unit.Length(floorJoint), exact)
+	calc.Works(s, "Least joint by the pavers: three times the spread of their face sizes, and never under the floor.",
+		"w_v", r.byVariation, exact, "max(3 * v, w_0)", source.LeastJoint)
 	if r.long {
-		base := calc.Sym("w_edge", r.bond-warp.Of(e), exact)
-		bond := calc.Sym("w_b", r.bond, exact)
+		calc.Let(s, "w_table", r.bond-warp.Of(e), exact)
 		s.Step(words.Say("Running bond with an edge over {edge}: the least joint for edges finished like these.", words.Both("edge", longEdge, unit.InchMM)),
-			base, "w_table", source.RunningBond, calc.Sym("w_table", r.bond-warp.Of(e), exact))
-		s.Step(words.Say("The bow of the longest edge is added to it."), bond, "w_edge + u", source.WarpJoint, base, warp.Sym(e))
-		s.Step(words.Say("Narrowest joint that the rules allow: the larger of the two."), least, "max(w_v, w_b)", source.RunningBond, byVariation, bond)
+			calc.Sym("w_edge", r.bond-warp.Of(e), exact), "w_table", source.RunningBond)
+		calc.Works(s, "The bow of the longest edge is added to it.",
+			"w_b", r.bond, exact, "w_edge + u", source.WarpJoint)
+		calc.Works(s, "Narrowest joint that the rules allow: the larger of the two.",
+			"w_least", r.least, exact, "max(w_v, w_b)", source.RunningBond)
 	} else {
-		s.Step(words.Say("Narrowest joint that the rules allow. The rule for running bond asks for no more here."), least, "w_v", source.LeastJoint, byVariation)
+		calc.Works(s, "Narrowest joint that the rules allow. The rule for running bond asks for no more here.",
+			"w_least", r.least, exact, "w_v", source.LeastJoint)
 	}
 	allowed := r.lippage - warp.Of(e)
-	s.Step(words.Say("Most that one edge may stand above the next: the figure for a joint of this width, and the bow that was measured."),
-		calc.Sym("h", r.lippage, exact), "h_table + u", source.Lippage, calc.Sym("h_table", allowed, exact), warp.Sym(e))
+	calc.Let(s, "h_table", allowed, exact)
+	calc.Works(s, "Most that one edge may stand above the next: the figure for a joint of this width, and the bow that was measured.",
+		"h", r.lippage, exact, "h_table + u", source.Lippage)
 }
 
 func cautions(s *calc.Sheet, e calc.Entry, r rule) {
