@@ -4,7 +4,6 @@ import (
 	"setbook/calc"
 	"setbook/calc/source"
 	"setbook/calc/unit"
-	"setbook/calc/words"
 )
 
 func steps(s *calc.Sheet, e calc.Entry, p parts) {
