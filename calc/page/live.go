@@ -16,7 +16,8 @@ type Live struct {
 	texts      map[string]typed // what was typed or loaded, by key; the other fields hold the example
 	entry      calc.Entry       // the last good one
 	sheet      *calc.Sheet
-	problems   []calc.Problem // of what stands in the fields now
+	problems   []calc.Problem    // of what stands in the fields now
+	names      map[string]string // typed for a countdown, by the key of its answer
 }
 
 // typed is a text with the habit that it was written in. It is kept as it was when the

@@ -38,6 +38,7 @@ func (l *Live) HTML() string {
 	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`+
 		`<p class="said" data-part="said" role="status"></p></div></form><div class="sheet">`, "Back to the example", "Copy a link to this")
 	l.region(w, "answers", l.answers())
+	l.starts(w)
 	l.region(w, "cautions", l.cautions())
 	w.Put(`<figure class="drawing" data-part="drawing">`)
 	w.Markup(l.drawing())
@@ -67,7 +68,7 @@ func (l *Live) fold(w *writer, part string, title words.Msg, made string) {
 // Parts is every region that changes as fields are typed in.
 func (l *Live) Parts() []Part {
 	parts := []Part{
-		{"head", l.head()}, {"answers", l.answers()}, {"cautions", l.cautions()},
+		{"head", l.head()}, {"answers", l.answers()}, {"start", l.start()}, {"cautions", l.cautions()},
 		{"drawing", l.drawing()}, {"working", l.working()}, {"sources", l.sources()},
 	}
 	for _, in := range l.Calculator.Inputs {
@@ -150,8 +151,8 @@ func (l *Live) answers() string {
 }
 
 // end fills a placeholder with one end of an answer's range.
-func end(name string, a *calc.Answer, base float64) words.Arg {
-	return words.Arg{Name: name, Figure: &unit.Figure{Kind: a.Is.Kind, Base: base, As: a.Is.As}}
+func end(name string, a *calc.Answer, base float64) *words.Arg {
+	return &words.Arg{Name: name, Figure: &unit.Figure{Kind: a.Is.Kind, Base: base, As: a.Is.As}}
 }
 
 // severities names each severity and its class.

@@ -1,0 +1,78 @@
+package page
+
+import (
+	"setbook/calc/countdown"
+	"setbook/calc/words"
+)
+
+var weekdays = [...]words.Msg{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"}
+
+var months = [...]words.Msg{"month|Jan", "month|Feb", "month|Mar", "month|Apr", "month|May", "month|June",
+	"month|July", "month|Aug", "month|Sept", "month|Oct", "month|Nov", "month|Dec"}
+
+// wall is what the clock on the wall shows at an instant, to the whole minute and never early: the offset
+// is the one in force at that minute.
+func (b *Board) wall(at countdown.Instant) countdown.Clock {
+	at = at.Whole()
+	return at.At(b.West(at))
+}
+
+// when says an instant as the phone's clock shows it, with the day where it is not today.
+func (b *Board) when(at, now countdown.Instant) (when words.Line, today bool) {
+	c, here := b.wall(at), now.At(b.West(now))
+	clock := words.Text("clock", countdown.Pad(c.Hour, 2)+":"+countdown.Pad(c.Minute, 2))
+	switch c.Date - here.Date {
+	case 0:
+		return words.Say("{clock}", clock), true
+	case 1:
+		return words.Say("tomorrow {clock}", clock), false
+	case -1:
+		return words.Say("yesterday {clock}", clock), false
+	}
+	year, _, _ := c.Date.Civil()
+	thisYear, _, _ := here.Date.Civil()
+	return words.Say("{date}, {clock}", words.Also("date", b.date(c, year != thisYear)), clock), false
+}
+
+// date is a calendar day, with its year where that is wanted.
+func (b *Board) date(c countdown.Clock, withYear bool) words.Line {
+	year, month, day := c.Date.Civil()
+	l := words.Say("{weekday} {day} {month}", words.Named("weekday", weekdays[c.Weekday]), number("day", day, 1), words.Named("month", months[month-1]))
+	if withYear {
+		return words.Say("{date} {year}", words.Also("date", l), number("year", year, 4))
+	}
+	return l
+}
+
+func number(name string, n int64, width int) *words.Arg {
+	return words.Text(name, countdown.Pad(n, width))
+}
+
+// Left says a time to go, to the second, or to the minute where it is a day and more.
+func Left(milliseconds int64) words.Line {
+	p := countdown.Split(milliseconds)
+	days, hours, minutes, seconds := number("days", p.Days, 1), number("hours", p.Hours, 1), number("minutes", p.Minutes, 2), number("seconds", p.Seconds, 2)
+	switch {
+	case p.Days > 0:
+		return words.Say("{days} d {hours} h {minutes} min", days, hours, minutes)
+	case p.Hours > 0:
+		return words.Say("{hours} h {minutes} min {seconds} s", hours, minutes, seconds)
+	case p.Minutes > 0:
+		return words.Say("{minutes} min {seconds} s", number("minutes", p.Minutes, 1), seconds)
+	}
+	return words.Say("{seconds} s", number("seconds", p.Seconds, 1))
+}
+
+// Ago says how long something has been over.
+func Ago(milliseconds int64) words.Line {
+	p := countdown.Split(milliseconds - 999) // whole seconds that have gone by
+	switch {
+	case p.Days > 0:
+		return words.Say("Done {days} d {hours} h ago", number("days", p.Days, 1), number("hours", p.Hours, 1))
+	case p.Hours > 0:
+		return words.Say("Done {hours} h {minutes} min ago", number("hours", p.Hours, 1), number("minutes", p.Minutes, 2))
+	case p.Minutes > 0:
+		return words.Say("Done {minutes} min ago", number("minutes", p.Minutes, 1))
+	}
+	return words.Say("Done just now")
+}
