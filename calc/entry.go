@@ -140,8 +140,8 @@ func (in *Input) readQuantity(text string, h Habit) (float64, *Problem) {
 	return base, nil
 }
 
-func (in *Input) figure(name string, base float64, both bool) words.Arg {
-	return words.Arg{Name: name, Both: both, Figure: &unit.Figure{Kind: in.Kind, Base: base, As: in.As}}
+func (in *Input) figure(name string, base float64, both bool) *words.Arg {
+	return &words.Arg{Name: name, Both: both, Figure: &unit.Figure{Kind: in.Kind, Base: base, As: in.As}}
 }
 
 // Cut keeps what was read short enough to be shown in a sentence.

@@ -17,7 +17,7 @@ func (in *Input) faultLine(f *unit.Fault) words.Line {
 	return words.Say("{problem} Perhaps {try}?", words.Also("problem", l), tries(f))
 }
 
-func tries(f *unit.Fault) words.Arg {
+func tries(f *unit.Fault) *words.Arg {
 	return words.Text("try", "“"+strings.Join(f.Try, "”, “")+"”")
 }
 

@@ -49,7 +49,7 @@ func (in In[T]) Of(e Entry) T { return T(e.read[in.Key].Base) }
 func (in In[T]) Sym(e Entry) Term { return Sym(in.Symbol, in.Of(e), in.As) }
 
 // Is fills a placeholder with a quantity shown as this input is.
-func (in In[T]) Is(name string, q T) words.Arg { return words.Is(name, q, in.As) }
+func (in In[T]) Is(name string, q T) *words.Arg { return words.Is(name, q, in.As) }
 
 // At is the value in one row of a table that this input is a column of, counted from nought.
 func (in In[T]) At(row []float64, column int) T { return T(row[column]) }

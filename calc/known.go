@@ -45,15 +45,15 @@ func symbols(expr string) []string {
 }
 
 // fill adds the known figures that a line's placeholders ask for.
-func (s *Sheet) fill(l words.Line) []words.Arg {
+func (s *Sheet) fill(l words.Line) []*words.Arg {
 	with := l.With
 	for _, part := range strings.Split(string(l.Msg), "{")[1:] {
 		name, _, _ := strings.Cut(part, "}")
-		if slices.ContainsFunc(with, func(a words.Arg) bool { return a.Name == name }) {
+		if slices.ContainsFunc(with, func(a *words.Arg) bool { return a.Name == name }) {
 			continue
 		}
 		if i := s.find(name); i >= 0 {
-			with = append(with, words.Arg{Name: name, Figure: figure(s.known[i].Is)})
+			with = append(with, &words.Arg{Name: name, Figure: figure(s.known[i].Is)})
 		}
 	}
 	return with

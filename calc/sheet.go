@@ -75,14 +75,14 @@ func (a *Answer) Says(l words.Line) *Answer { a.Reads = l; return a }
 func (a *Answer) Wait() *Answer { a.Waits = true; return a }
 
 // Warn adds a caution. A placeholder that nothing here fills is filled by the figure of that symbol.
-func (s *Sheet) Warn(severity Severity, cite *source.Source, m words.Msg, with ...words.Arg) {
+func (s *Sheet) Warn(severity Severity, cite *source.Source, m words.Msg, with ...*words.Arg) {
 	l := words.Line{Msg: m, With: with}
 	l.With = s.fill(l)
 	s.Cautions = append(s.Cautions, Caution{l, severity, cite})
 }
 
 // Refuse says why the entry cannot be worked, at one of its keys. The work must return after it.
-func (s *Sheet) Refuse(key string, m words.Msg, with ...words.Arg) {
+func (s *Sheet) Refuse(key string, m words.Msg, with ...*words.Arg) {
 	l := words.Line{Msg: m, With: with}
 	l.With = s.fill(l)
 	s.Problems = append(s.Problems, Problem{key, l})

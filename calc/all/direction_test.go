@@ -15,7 +15,7 @@ import (
 var layers = map[string]string{
 	"calc/unit": "", "calc/words": "unit", "calc/source": "words", "calc": "unit words source", "calc/markup": "",
 	"calc/weather": "calc unit words source", "calc/draw": "calc unit words markup", "calc/link": "calc unit words",
-	"calc/countdown": "unit words markup", "calc/page": "calc unit words source markup draw link countdown", "calc/all": "calc",
+	"calc/countdown": "unit words markup link", "calc/page": "calc unit words source markup draw link countdown", "calc/all": "calc",
 }
 
 // Imports run one way, so that a question can be read, tested and thrown out alone, and no view can

@@ -15,7 +15,7 @@ type patch struct{ x, y, w, h unit.Length }
 // drawing shows the paver's back with its bare patches to scale. Where they lay was not
 // measured, so they stand in rows.
 func drawing(l, w unit.Length, rows [][]float64, bare unit.Area, bareCorners int, contact unit.Ratio) calc.Drawing {
-	figures := []words.Arg{words.Is("l", l, unit.InchMM), words.Is("w", w, unit.InchMM), words.Is("contact", contact, unit.Share),
+	figures := []*words.Arg{words.Is("l", l, unit.InchMM), words.Is("w", w, unit.InchMM), words.Is("contact", contact, unit.Share),
 		words.Is("corners", unit.Count(bareCorners), unit.Whole1)}
 	d := calc.Drawing{
 		Title: "The paver's back: bedded, and bare",

@@ -14,7 +14,7 @@ type scale struct {
 }
 
 // Is fills a placeholder with the step.
-func (g scale) Is(name string) words.Arg { return words.Is(name, g.step, g.dial) }
+func (g scale) Is(name string) *words.Arg { return words.Is(name, g.step, g.dial) }
 
 // scales are those found on site, the finest first: a pocket scale, a kitchen scale, and
 // two platform scales. Common practice.

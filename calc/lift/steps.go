@@ -62,7 +62,7 @@ func steps(s *calc.Sheet, e calc.Entry, m multipliers, f lookup, limit unit.Mass
 }
 
 // nought writes a step whose multiplier has been cut to nought.
-func nought(s *calc.Sheet, says words.Msg, gives calc.Term, most words.Arg) {
+func nought(s *calc.Sheet, says words.Msg, gives calc.Term, most *words.Arg) {
 	s.Step(words.Say(says, most),
 		gives, "0", source.LiftingEquation)
 }

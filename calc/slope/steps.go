@@ -26,7 +26,7 @@ func steps(s *calc.Sheet, e calc.Entry, along, across, total unit.Ratio) {
 }
 
 func cautions(s *calc.Sheet, along, across, total unit.Ratio) {
-	is := func(name string, r unit.Ratio) words.Arg { return words.Is(name, r, unit.Share) }
+	is := func(name string, r unit.Ratio) *words.Arg { return words.Is(name, r, unit.Share) }
 	switch {
 	case along < 0:
 		s.Warn(calc.Stop, source.FallFromBuilding, "The slab falls {slope} towards the building. Water must be led away before anything is laid: ask who designed it.", is("slope", -along))

@@ -19,7 +19,7 @@ import (
 	"setbook/calc/words"
 )
 
-const msgType, argType = "setbook/calc/words.Msg", "setbook/calc/words.Arg"
+const msgType, argType = "setbook/calc/words.Msg", "*setbook/calc/words.Arg"
 
 // use is one place in the code where a message stands.
 type use struct {

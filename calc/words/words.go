@@ -26,33 +26,33 @@ type Arg struct {
 // Line is a message with its placeholders filled.
 type Line struct {
 	Msg  Msg
-	With []Arg
+	With []*Arg
 }
 
 // Say makes a line.
-func Say(m Msg, with ...Arg) Line { return Line{m, with} }
+func Say(m Msg, with ...*Arg) Line { return Line{m, with} }
 
 // Is fills a placeholder with a figure.
-func Is[T unit.Quantity](name string, q T, as *unit.Pair) Arg {
+func Is[T unit.Quantity](name string, q T, as *unit.Pair) *Arg {
 	f := unit.Fig(q, as)
-	return Arg{Name: name, Figure: &f}
+	return &Arg{Name: name, Figure: &f}
 }
 
 // Both fills a placeholder with a figure printed in both systems.
-func Both[T unit.Quantity](name string, q T, as *unit.Pair) Arg {
+func Both[T unit.Quantity](name string, q T, as *unit.Pair) *Arg {
 	a := Is(name, q, as)
 	a.Both = true
 	return a
 }
 
 // Text fills a placeholder with a text that no language changes.
-func Text(name, text string) Arg { return Arg{Name: name, Text: text} }
+func Text(name, text string) *Arg { return &Arg{Name: name, Text: text} }
 
 // Also fills a placeholder with a further line.
-func Also(name string, l Line) Arg { return Arg{Name: name, Line: &l} }
+func Also(name string, l Line) *Arg { return &Arg{Name: name, Line: &l} }
 
 // Named fills a placeholder with a further message that has no placeholder.
-func Named(name string, m Msg) Arg { return Also(name, Line{Msg: m}) }
+func Named(name string, m Msg) *Arg { return Also(name, Line{Msg: m}) }
 
 // Language is one language: its tag (BCP 47) and its messages by their English.
 type Language struct {
@@ -107,7 +107,7 @@ func (r Reader) Line(l Line) string {
 	}
 }
 
-func (r Reader) arg(name string, with []Arg) string {
+func (r Reader) arg(name string, with []*Arg) string {
 	for _, a := range with {
 		switch {
 		case a.Name != name:

@@ -141,7 +141,7 @@ func printText(out io.Writer, c *calc.Calculator, e calc.Entry, s *calc.Sheet, r
 			low, high := a.Is, a.Is
 			low.Base, high.Base = a.Low, a.High
 			text += ", " + r.Line(words.Say("from {low} to {high}",
-				words.Arg{Name: "low", Figure: &low}, words.Arg{Name: "high", Figure: &high}))
+				&words.Arg{Name: "low", Figure: &low}, &words.Arg{Name: "high", Figure: &high}))
 		}
 		fmt.Fprintf(out, "  %-16s %s: %s\n", a.Key, r.Word(a.Label), text)
 	}
