@@ -20,7 +20,7 @@ func (b *Board) wall(at countdown.Instant) countdown.Clock {
 // when says an instant as the phone's clock shows it, with the day where it is not today.
 func (b *Board) when(at, now countdown.Instant) (when words.Line, today bool) {
 	c, here := b.wall(at), now.At(b.West(now))
-	clock := words.Text("clock", countdown.Pad(c.Hour, 2)+":"+countdown.Pad(c.Minute, 2))
+	clock := words.Text("clock", two(c.Hour)+":"+two(c.Minute))
 	switch c.Date - here.Date {
 	case 0:
 		return words.Say("{clock}", clock), true
@@ -37,30 +37,30 @@ func (b *Board) when(at, now countdown.Instant) (when words.Line, today bool) {
 // date is a calendar day, with its year where that is wanted.
 func (b *Board) date(c countdown.Clock, withYear bool) words.Line {
 	year, month, day := c.Date.Civil()
-	l := words.Say("{weekday} {day} {month}", words.Named("weekday", weekdays[c.Weekday]), number("day", day, 1), words.Named("month", months[month-1]))
+	l := words.Say("{weekday} {day} {month}", words.Named("weekday", weekdays[c.Weekday]), words.Text("day", digits(day)), words.Named("month", months[month-1]))
 	if withYear {
-		return words.Say("{date} {year}", words.Also("date", l), number("year", year, 4))
+		return words.Say("{date} {year}", words.Also("date", l), words.Text("year", digits(year)))
 	}
 	return l
 }
 
-func number(name string, n int64, width int) *words.Arg {
-	return words.Text(name, countdown.Pad(n, width))
-}
+func digits(n int64) string { return countdown.Pad(n, 1) }
+
+func two(n int64) string { return countdown.Pad(n, 2) }
 
 // Left says a time to go, to the second, or to the minute where it is a day and more.
 func Left(milliseconds int64) words.Line {
 	p := countdown.Split(milliseconds)
-	days, hours, minutes, seconds := number("days", p.Days, 1), number("hours", p.Hours, 1), number("minutes", p.Minutes, 2), number("seconds", p.Seconds, 2)
+	days, hours, minutes, seconds := words.Text("days", digits(p.Days)), words.Text("hours", digits(p.Hours)), words.Text("minutes", two(p.Minutes)), words.Text("seconds", two(p.Seconds))
 	switch {
 	case p.Days > 0:
 		return words.Say("{days} d {hours} h {minutes} min", days, hours, minutes)
 	case p.Hours > 0:
 		return words.Say("{hours} h {minutes} min {seconds} s", hours, minutes, seconds)
 	case p.Minutes > 0:
-		return words.Say("{minutes} min {seconds} s", number("minutes", p.Minutes, 1), seconds)
+		return words.Say("{minutes} min {seconds} s", words.Text("minutes", digits(p.Minutes)), seconds)
 	}
-	return words.Say("{seconds} s", number("seconds", p.Seconds, 1))
+	return words.Say("{seconds} s", words.Text("seconds", digits(p.Seconds)))
 }
 
 // Ago says how long something has been over.
@@ -68,11 +68,11 @@ func Ago(milliseconds int64) words.Line {
 	p := countdown.Split(milliseconds - 999) // whole seconds that have gone by
 	switch {
 	case p.Days > 0:
-		return words.Say("Done {days} d {hours} h ago", number("days", p.Days, 1), number("hours", p.Hours, 1))
+		return words.Say("Done {days} d {hours} h ago", words.Text("days", digits(p.Days)), words.Text("hours", digits(p.Hours)))
 	case p.Hours > 0:
-		return words.Say("Done {hours} h {minutes} min ago", number("hours", p.Hours, 1), number("minutes", p.Minutes, 2))
+		return words.Say("Done {hours} h {minutes} min ago", words.Text("hours", digits(p.Hours)), words.Text("minutes", two(p.Minutes)))
 	case p.Minutes > 0:
-		return words.Say("Done {minutes} min ago", number("minutes", p.Minutes, 1))
+		return words.Say("Done {minutes} min ago", words.Text("minutes", digits(p.Minutes)))
 	}
 	return words.Say("Done just now")
 }
