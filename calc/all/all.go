@@ -6,10 +6,15 @@ import (
 	"setbook/calc/air"
 	"setbook/calc/batch"
 	"setbook/calc/bed"
+	"setbook/calc/chill"
 	"setbook/calc/contact"
+	"setbook/calc/dew"
+	"setbook/calc/drying"
 	"setbook/calc/film"
 	"setbook/calc/filmed"
+	"setbook/calc/gohold"
 	"setbook/calc/grout"
+	"setbook/calc/heat"
 	"setbook/calc/kit"
 	"setbook/calc/lift"
 	"setbook/calc/mixtemp"
@@ -19,6 +24,7 @@ import (
 	"setbook/calc/ripen"
 	"setbook/calc/sealant"
 	"setbook/calc/slope"
+	"setbook/calc/sun"
 	"setbook/calc/wait"
 )
 
@@ -41,6 +47,12 @@ func Calculators() []*calc.Calculator {
 		&sealant.Calculator,
 		&wait.Calculator,
 		&ripen.Calculator,
+		&gohold.Calculator,
+		&dew.Calculator,
+		&drying.Calculator,
+		&heat.Calculator,
+		&chill.Calculator,
+		&sun.Calculator,
 		&lift.Calculator,
 	}
 }
