@@ -43,6 +43,7 @@
     const [module] = await Promise.all([compile(), parsed]);
     await Promise.race([touched, idle()]);
     const go = new Go();
+    go.env = { GOGC: "400" }; // fewer collections while keys are typed, for a few megabytes more
     await go.run(await WebAssembly.instantiate(module, go.importObject));
     throw new Error("the program ended");
   };

@@ -110,6 +110,9 @@ func (d *desk) followAddress() {
 		}
 	})
 	for _, event := range []string{"pagehide", "visibilitychange"} {
-		d.on(js.Global(), event, nil, func(*dom.BasicEvent) { d.address.write(d) })
+		d.on(js.Global(), event, nil, func(*dom.BasicEvent) {
+			d.flush()
+			d.address.write(d)
+		})
 	}
 }

@@ -21,6 +21,8 @@ func (d *desk) listen(s *section) {
 	field := func(e *dom.BasicEvent) {
 		if f, ok := around(e, "data-key"); ok {
 			d.take(s, f)
+		} else if f, ok := around(e, "data-names"); ok {
+			s.live.CallCountdown(f.GetAttribute("data-names"), f.Get("value").String())
 		}
 	}
 	d.on(root, "input", s.spoil, field)
@@ -50,13 +52,29 @@ func (d *desk) take(s *section, f *dom.BasicHTMLElement) {
 	d.changed(s)
 }
 
-// changed keeps what the section now holds, where it can be worked.
+// changed has kept what the section now holds, where it can be worked: after the event, since the
+// answer comes first.
 func (d *desk) changed(s *section) {
 	if s.live.Stale() {
 		return
 	}
-	d.keep(s)
-	d.address.changed(d)
+	s.unkept = true
+	if !d.flushing {
+		d.flushing = true
+		d.later(0, d.flush)
+	}
+}
+
+// flush keeps what has changed and brings the address bar in step.
+func (d *desk) flush() {
+	d.flushing = false
+	for _, s := range d.sections {
+		if s.unkept {
+			s.unkept = false
+			d.keep(s)
+			d.address.changed(d)
+		}
+	}
 }
 
 // press does what a button of the section asks for.
@@ -73,6 +91,10 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 			f.Call("setRangeText", b.GetAttribute("data-insert"), f.Get("selectionStart"), f.Get("selectionEnd"), "end")
 			d.take(s, f)
 		}
+		return
+	}
+	if b, ok := around(e, "data-start"); ok {
+		d.start(s, b.GetAttribute("data-start"))
 		return
 	}
 	b, ok := around(e, "data-do")

@@ -14,6 +14,7 @@ type section struct {
 	live   *page.Live
 	shown  map[string]string // the HTML that each part was last given
 	linked bool              // it came from the address bar, which outranks what is remembered
+	unkept bool              // it changed since it was last kept
 }
 
 // mount brings one section to life. It starts from the first of these that there is: the
@@ -26,6 +27,7 @@ func (d *desk) mount(root *dom.BasicHTMLElement) {
 	}
 	s := &section{root: root, live: page.NewLive(c, root.ID(), served), shown: map[string]string{}}
 	d.sections = append(d.sections, s)
+	s.earlyNames()
 	d.run(s.spoil, func() { d.begin(s) })
 	d.listen(s)
 }
@@ -148,6 +150,7 @@ func (s *section) flag() {
 		mark(f, "aria-invalid", s.live.Invalid(f.GetAttribute("data-key")))
 	}
 	mark(s.root, "data-stale", s.live.Stale())
+	s.ends()
 }
 
 // spoil marks the answers as old after a fault.

@@ -19,9 +19,11 @@ func (d *desk) remember() {
 		opened, err := openStore(ctx)
 		if err != nil {
 			d.forgetful()
+			d.loseCountdowns()
 			return
 		}
 		d.store = opened
+		d.openCountdowns(opened)
 		for _, s := range d.sections {
 			if s.linked || s.live.Touched() {
 				d.keepTouched(s)

@@ -11,12 +11,13 @@ import (
 	"setbook/calc/words"
 )
 
-// The database of the browser that holds the last entry of each calculator: link
-// text under the calculator's ID.
+// The database of the browser. It holds the last entry of each calculator, as link text under the
+// calculator's ID, and since version 2 each countdown, as its text under its ID.
 const (
 	databaseName    = "setbook"
-	databaseVersion = 1
+	databaseVersion = 2
 	entryStore      = "entries"
+	countdownStore  = "countdowns"
 )
 
 const notKept words.Msg = "This browser keeps nothing for this page, so your last entry will not be here next time. Answers work all the same. The link in the address bar holds the entry."
@@ -25,10 +26,13 @@ const notKept words.Msg = "This browser keeps nothing for this page, so your las
 // windows, storage forbidden, a disk that is full.
 var errNoStorage = errors.New("the browser keeps nothing for this page")
 
-// store is the open database.
-type store struct{ db *idb.Database }
+// store is one object store of the open database: texts under keys.
+type store struct {
+	db   *idb.Database
+	name string
+}
 
-// openStore opens the database, making it the first time. It blocks until the browser
+// openStore opens the database, making it the first time, and gives the store of entries. It blocks until the browser
 // has answered. The binding panics where IndexedDB is missing, so the browser is asked first.
 func openStore(ctx context.Context) (opened *store, err error) {
 	defer func() {
@@ -39,10 +43,7 @@ func openStore(ctx context.Context) (opened *store, err error) {
 	if !global("indexedDB").Truthy() {
 		return nil, errNoStorage
 	}
-	request, err := idb.Global().Open(ctx, databaseName, databaseVersion, func(db *idb.Database, _, _ uint) error {
-		_, err := db.CreateObjectStore(entryStore, idb.ObjectStoreOptions{})
-		return err
-	})
+	request, err := idb.Global().Open(ctx, databaseName, databaseVersion, upgrade)
 	if err != nil {
 		return nil, err
 	}
@@ -53,12 +54,46 @@ func openStore(ctx context.Context) (opened *store, err error) {
 	case ctx.Err() != nil:
 		return nil, ctx.Err()
 	}
-	return &store{db}, nil
+	return &store{db, entryStore}, nil
 }
 
-// read gives the text kept under a calculator's ID, "" where there is none. It blocks.
+// upgrade makes what a version of the database before lacked, and leaves what is there.
+func upgrade(db *idb.Database, from, _ uint) error {
+	for version, name := range [...]string{1: entryStore, 2: countdownStore} {
+		if name == "" || uint(version) <= from {
+			continue
+		}
+		if _, err := db.CreateObjectStore(name, idb.ObjectStoreOptions{}); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// of is another store of the same database.
+func (s *store) of(name string) *store { return &store{s.db, name} }
+
+// keys lists every key. It blocks.
+func (s *store) keys(ctx context.Context) ([]string, error) {
+	objects, err := s.objects(idb.TransactionReadOnly)
+	if err != nil {
+		return nil, err
+	}
+	request, err := objects.GetAllKeys()
+	if err != nil {
+		return nil, err
+	}
+	list, err := request.Await(ctx)
+	var keys []string
+	for _, key := range list {
+		keys = append(keys, key.String())
+	}
+	return keys, err
+}
+
+// read gives the text kept under an ID, "" where there is none. It blocks.
 func (s *store) read(ctx context.Context, id string) (string, error) {
-	entries, err := s.entries(idb.TransactionReadOnly)
+	entries, err := s.objects(idb.TransactionReadOnly)
 	if err != nil {
 		return "", err
 	}
@@ -73,10 +108,10 @@ func (s *store) read(ctx context.Context, id string) (string, error) {
 	return v.String(), nil
 }
 
-// write keeps a text under a calculator's ID, or nothing where the text is "". It returns as
+// write keeps a text under an ID, or nothing where the text is "". It returns as
 // soon as the browser has taken the order, and calls failed if it cannot carry it out.
 func (s *store) write(ctx context.Context, id, text string, failed func()) error {
-	entries, err := s.entries(idb.TransactionReadWrite)
+	entries, err := s.objects(idb.TransactionReadWrite)
 	if err != nil {
 		return err
 	}
@@ -106,10 +141,10 @@ func order(entries *idb.ObjectStore, id, text string) (*idb.Request, error) {
 	return gone.Request, nil
 }
 
-func (s *store) entries(mode idb.TransactionMode) (*idb.ObjectStore, error) {
-	t, err := s.db.Transaction(mode, entryStore)
+func (s *store) objects(mode idb.TransactionMode) (*idb.ObjectStore, error) {
+	t, err := s.db.Transaction(mode, s.name)
 	if err != nil {
 		return nil, err
 	}
-	return t.ObjectStore(entryStore)
+	return t.ObjectStore(s.name)
 }

@@ -25,9 +25,20 @@ func (c *checker) command(ctx context.Context, env []string, name string, argume
 	var out bytes.Buffer
 	cmd.Stdout, cmd.Stderr = &out, &out
 	if err := cmd.Run(); err != nil {
-		return out.String(), fmt.Errorf("%s %s: %w\n%s", name, strings.Join(arguments, " "), err, out.String())
+		return out.String(), fmt.Errorf("%s %s: %w\n%s", name, strings.Join(arguments, " "), err, faults(out.String()))
 	}
 	return out.String(), nil
+}
+
+// faults leaves out the lines of go test that tell of no fault.
+func faults(out string) string {
+	var kept strings.Builder
+	for line := range strings.Lines(out) {
+		if !strings.HasPrefix(line, "ok  \t") && !strings.HasPrefix(line, "?   \t") {
+			kept.WriteString(line)
+		}
+	}
+	return kept.String()
 }
 
 func (c *checker) format(ctx context.Context) (string, error) {

@@ -1,0 +1,79 @@
+// Command bench measures what a phone pays for the site.
+package main
+
+import (
+	"context"
+	"flag"
+	"fmt"
+	"os"
+	"os/signal"
+	"path/filepath"
+
+	"setbook/scripts/internal/browser"
+	"setbook/scripts/internal/build"
+	"setbook/scripts/internal/repo"
+)
+
+const about = `Usage: go run ./scripts/bench [-runs N] [-page PATH] [-lighthouse]
+
+Builds the site, opens it in Chromium on a phone's screen and prints the median
+of each figure with its lowest and highest. Each run is a site that the browser
+has never seen.
+
+  Slow 4G    1,638 kbit/s down, 750 kbit/s up, 150 ms a request
+  4x         the page's main thread runs at a quarter of this machine's speed
+  live       the program listens: from then on a key gives an answer
+  block      the longest task of the main thread
+  key        from the key event to the answer in the page (work), and to the
+             end of the frame that shows it (frame)
+
+`
+
+func main() {
+	runs := flag.Int("runs", 5, "how often to measure")
+	path := flag.String("page", "bed/", "page to measure")
+	house := flag.Bool("lighthouse", false, "run Lighthouse too (fetched through npm into the cache), and print its scores")
+	flag.Usage = func() {
+		fmt.Fprint(flag.CommandLine.Output(), about)
+		flag.PrintDefaults()
+	}
+	flag.Parse()
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	if err := run(ctx, *runs, *path, *house); err != nil {
+		fmt.Fprintln(os.Stderr, "bench:", err)
+		os.Exit(1)
+	}
+}
+
+func run(ctx context.Context, runs int, path string, house bool) error {
+	root, err := repo.Root()
+	if err != nil {
+		return err
+	}
+	dir, err := os.MkdirTemp("", "setbook-bench-")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(dir)
+	made, err := build.Build(ctx, build.Options{Out: filepath.Join(dir, "dist")})
+	if err != nil {
+		return err
+	}
+	program, _ := made.File(made.Program)
+	fmt.Printf("The program\n  %d bytes, %d with brotli, %d with gzip\n", program.Size, program.Brotli, program.Gzip)
+
+	b, err := browser.Start(ctx, filepath.Join(dir, "profile"))
+	if err != nil {
+		return err
+	}
+	defer b.Kill()
+	m := &bench{browser: b, dist: made.Dir, netlify: filepath.Join(root, "netlify.toml"), path: path, runs: runs}
+	if err := m.measure(); err != nil {
+		return err
+	}
+	if house {
+		return m.lighthouse(ctx)
+	}
+	return nil
+}
