@@ -50,8 +50,8 @@ func skySteps(s *calc.Sheet, sky weather.Sky) {
 	calc.Works(s, "Elevation if there were no air.", "h_0", sky.Geometric, weather.FineArc, "atan(s_up / sqrt(s_north * s_north + s_east * s_east))", source.SunPosition)
 	says, expr := refraction(sky.Geometric)
 	calc.Works(s, says, "r", sky.Refraction, weather.FineArc, expr, source.SunPosition)
-	calc.Works(s, "Elevation as it is seen.", "h", sky.Elevation, whole, "h_0 + r", source.SunPosition)
-	calc.Works(s, "Direction, clockwise from true north, in the quarter that the two parts lie in.", "A", sky.Azimuth, whole, azimuth(sky), source.SunPosition)
+	calc.Works(s, "Elevation as it is seen.", "h", sky.Elevation, unit.Arc, "h_0 + r", source.SunPosition)
+	calc.Works(s, "Direction, clockwise from true north, in the quarter that the two parts lie in.", "A", sky.Azimuth, unit.Arc, azimuth(sky), source.SunPosition)
 }
 
 // refraction is the form of the refraction that was taken.

@@ -24,8 +24,6 @@ var Calculator = calc.Calculator{
 	},
 }
 
-var whole = unit.Arc
-
 func work(e calc.Entry, s *calc.Sheet) {
 	p, now := weather.PlaceOf(e), unit.Span(weather.Clock.Of(e))
 	sun := weather.SunAt(weather.Date.Of(e), now, p.Zone)
@@ -36,8 +34,8 @@ func work(e calc.Entry, s *calc.Sheet) {
 	weather.DaySteps(s, day)
 	strength := clearSteps(s, sky.Elevation)
 
-	calc.Gives(s, "elevation", "Elevation of the sun", sky.Elevation, whole).First()
-	calc.Gives(s, "azimuth", "Direction of the sun, clockwise from true north", sky.Azimuth, whole)
+	calc.Gives(s, "elevation", "Elevation of the sun", sky.Elevation, unit.Arc).First()
+	calc.Gives(s, "azimuth", "Direction of the sun, clockwise from true north", sky.Azimuth, unit.Arc)
 	edge(calc.Gives(s, "rise", "Sunrise", day.Rise.Clock, weather.TimePair).First(), day.Rise)
 	edge(calc.Gives(s, "set", "Sunset", day.Set.Clock, weather.TimePair).First(), day.Set)
 	calc.Gives(s, "clear_sky", "Clear sky on a level surface, at the most", strength, irradiance)

@@ -78,7 +78,8 @@ func WarnCold(s *calc.Sheet, coldest, chill unit.Temperature) Verdict {
 	felt := words.Is("chill", chill, BriefWarmth)
 	switch {
 	case coldest <= Freezing+slack:
-		s.Warn(calc.Stop, source.NoSettingInFrost, "Cold: the air is, or within a day will be, at {coldest}. Nothing is set where frost is near: fresh cement that freezes can lose half of its strength.", air)
+		s.Warn(calc.Stop, source.NoSettingInFrost, "Cold: the air is, or within a day will be, at {coldest}. Nothing is set where frost is near.", air)
+		s.Warn(calc.Note, source.FrozenEarly, "Fresh cement that freezes in its first hours can lose up to half of its strength.")
 	case coldest < ColdAir-slack:
 		s.Warn(calc.Care, source.FreezeAhead, "Cold: the air is, or within a day will be, at {coldest}, which is cold weather for cement (below {cold}). Cover the work and keep it at {keep} or more, and read the bag for its least.",
 			air, words.Both("cold", ColdAir, RoundWarmth), words.Both("keep", unit.Temperature(unit.Fahrenheit.Base(50)), RoundWarmth))

@@ -51,8 +51,8 @@ func TestWarnings(t *testing.T) {
 		{cold(39.9, 39.9), []string{"care", "cold weather for cement"}},
 		{cold(40, 32), []string{"care", "wet hands"}},
 		{cold(32.1, 32.1), []string{"care", "cold weather for cement"}},
-		{cold(20, -17), []string{"stop", "frost is near", "care", "wet hands"}},
-		{cold(20, -18), []string{"stop", "frost is near", "stop", "30 minutes"}},
+		{cold(20, -17), []string{"stop", "frost is near", "note", "half of its strength", "care", "wet hands"}},
+		{cold(20, -18), []string{"stop", "frost is near", "note", "half of its strength", "stop", "30 minutes"}},
 	} {
 		if assert.Len(t, c.lines, len(c.want)/2, "%v", c.want) {
 			for i, line := range c.lines {
