@@ -5,6 +5,7 @@ import "setbook/calc/words"
 // phrases are the words of the shell, by the name that a template calls each by.
 type phrases struct {
 	Name, TitleOf, Skip, Cover, Contents, Intro, NoScript, Failed, Before, After, Way words.Msg
+	Countdowns                                                                        words.Msg
 	Units, US, Metric, UnitsUS, UnitsMetric                                           words.Msg
 	Look, Light, Dark, Auto, Local                                                    words.Msg
 	Missing, MissingSays, MissingGo                                                   words.Msg
@@ -25,6 +26,8 @@ var shell = phrases{
 	Before:   "Before this",
 	After:    "After this",
 	Way:      "Pages before and after",
+
+	Countdowns: "Countdowns",
 
 	Units:       "Units",
 	US:          "ft °F",

@@ -156,7 +156,7 @@ func (b *board) show(r page.Row) {
 		return
 	}
 	for _, e := range every(row.Underlying(), "[data-says]") {
-		text := map[string]string{"left": r.Left, "ends": r.Ends, "date": r.Date}[e.GetAttribute("data-says")]
+		text := map[string]string{"left": r.Left, "ends": r.Ends, "date": r.Date, "note": r.Note}[e.GetAttribute("data-says")]
 		if e.TextContent() != text {
 			e.SetTextContent(text)
 		}

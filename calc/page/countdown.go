@@ -23,6 +23,7 @@ type Board struct {
 type Row struct {
 	ID         string
 	Left, Ends string
+	Note       string // what is odd about it, or ""
 	Date       string // in full, for paper
 	Done       bool
 	Today      bool
@@ -108,12 +109,9 @@ func (b *Board) List(now countdown.Instant) string {
 		}
 		r := b.row(c, now)
 		w.Put(`<li class="count" data-count="%" data-done="%" data-today="%"><details><summary><span class="count-what"><b class="count-name" dir="auto">%</b> `+
-			`<span class="count-ends" data-says="ends">%</span> <span class="count-date" data-says="date">%</span></span> <strong class="count-left" data-says="left">%</strong></summary>`,
-			c.ID, markup.If(r.Done, "true"), markup.If(r.Today, "true"), c.Name, r.Ends, r.Date, r.Left)
-		if now < c.From {
-			w.put(`<p class="note">%</p>`, "This phone’s clock is behind the start of this countdown. Look whether its date and time are right.")
-		}
-		w.Put(`<div class="count-acts">`)
+			`<strong class="count-left" data-says="left">%</strong> <span class="count-ends" data-says="ends">%</span> <span class="count-date" data-says="date">%</span></span></summary>`,
+			c.ID, markup.If(r.Done, "true"), markup.If(r.Today, "true"), c.Name, r.Left, r.Ends, r.Date)
+		w.Put(`<p class="note" data-says="note">%</p><div class="count-acts">`, r.Note)
 		b.button(w, c, "calendar", "Calendar file")
 		w.Put(`<a class="button" href="%%/#%">%</a>`, b.Root, c.Of, c.Entry, b.Reader.Word("Open the sum"))
 		b.button(w, c, "remove", "Remove")
@@ -146,6 +144,9 @@ func (b *Board) row(c countdown.Countdown, now countdown.Instant) Row {
 		ends = words.Say("ended {when}", words.Also("when", when))
 		left = Ago(-c.Left(now))
 	}
+	if now < c.From {
+		r.Note = b.Reader.Word("This phone’s clock is behind the start of this countdown. Look whether its date and time are right.")
+	}
 	r.Left, r.Ends = b.Reader.Line(left), b.Reader.Line(ends)
 	return r
 }
@@ -153,7 +154,7 @@ func (b *Board) row(c countdown.Countdown, now countdown.Instant) Row {
 // Ends says when a wait would be over that were started now.
 func (b *Board) Ends(c countdown.Countdown, now countdown.Instant) string {
 	when, _ := b.when(c.Until, now)
-	return b.Reader.Line(words.Say("Started now, it ends {when}.", words.Also("when", when)))
+	return b.Reader.Line(words.Say("If you start it now, it ends {when}.", words.Also("when", when)))
 }
 
 // Started says that a countdown was started.

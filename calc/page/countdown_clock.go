@@ -48,17 +48,17 @@ func digits(n int64) string { return countdown.Pad(n, 1) }
 
 func two(n int64) string { return countdown.Pad(n, 2) }
 
-// Left says a time to go, to the second, or to the minute where it is a day and more.
+// Left says a time to go: to the second in its last hour, before that to the minute, the started one not counted.
 func Left(milliseconds int64) words.Line {
 	p := countdown.Split(milliseconds)
-	days, hours, minutes, seconds := words.Text("days", digits(p.Days)), words.Text("hours", digits(p.Hours)), words.Text("minutes", two(p.Minutes)), words.Text("seconds", two(p.Seconds))
+	hours, minutes := words.Text("hours", digits(p.Hours)), words.Text("minutes", two(p.Minutes))
 	switch {
 	case p.Days > 0:
-		return words.Say("{days} d {hours} h {minutes} min", days, hours, minutes)
+		return words.Say("{days} d {hours} h {minutes} min", words.Text("days", digits(p.Days)), hours, minutes)
 	case p.Hours > 0:
-		return words.Say("{hours} h {minutes} min {seconds} s", hours, minutes, seconds)
+		return words.Say("{hours} h {minutes} min", hours, minutes)
 	case p.Minutes > 0:
-		return words.Say("{minutes} min {seconds} s", words.Text("minutes", digits(p.Minutes)), seconds)
+		return words.Say("{minutes} min {seconds} s", words.Text("minutes", digits(p.Minutes)), words.Text("seconds", two(p.Seconds)))
 	}
 	return words.Say("{seconds} s", words.Text("seconds", digits(p.Seconds)))
 }

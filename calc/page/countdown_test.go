@@ -59,8 +59,10 @@ func TestTheBoardInItsZone(t *testing.T) {
 	b.Show([]countdown.Countdown{c}, start)
 	for now, want := range map[string]string{
 		"2026-10-31T20:00:00-04:00": "1 d 0 h 00 min · ends tomorrow 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T01:30:00-04:00": "18 h 30 min 00 s · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T01:30:00-05:00": "17 h 30 min 00 s · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T01:30:00-04:00": "18 h 30 min · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T01:30:00-05:00": "17 h 30 min · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T17:59:59-05:00": "1 h 00 min · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T18:00:01-05:00": "59 min 59 s · ends 19:00 · Sun 1 Nov 2026",
 		"2026-11-01T18:58:59-05:00": "1 min 01 s · ends 19:00 · Sun 1 Nov 2026",
 		"2026-11-01T18:59:59-05:00": "1 s · ends 19:00 · Sun 1 Nov 2026",
 		"2026-11-01T19:00:00-05:00": "Done just now · ended 19:00 · Sun 1 Nov 2026",
@@ -118,7 +120,9 @@ func TestAClockSetBackIsSaid(t *testing.T) {
 	b := board(t, "UTC")
 	b.Show([]countdown.Countdown{counting("a", "First", 5000, 9000)}, 5000)
 	assert.NotContains(t, b.List(5000), "behind the start")
+	assert.Empty(t, b.Rows(5000)[0].Note)
 	assert.Contains(t, b.List(4999), "behind the start")
+	assert.Contains(t, b.Rows(4999)[0].Note, "behind the start")
 }
 
 // A name that somebody typed or a store that somebody filled stays text.
