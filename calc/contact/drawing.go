@@ -1,8 +1,7 @@
 package contact
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 
 	"setbook/calc"
 	"setbook/calc/unit"
@@ -67,7 +66,7 @@ func layOut(l, w unit.Length, rows [][]float64, corner unit.Length) ([]patch, bo
 			patches = append(patches, p)
 		}
 	}
-	slices.SortStableFunc(patches, func(a, b patch) int { return cmp.Compare(b.h, a.h) })
+	sort.SliceStable(patches, func(i, j int) bool { return patches[i].h > patches[j].h })
 	return patches, shelve(patches, l, w, 1.3*corner, corner/3) || shelve(patches, l, w, 0, 0)
 }
 

@@ -4,9 +4,9 @@
 package countdown
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -95,8 +95,9 @@ func Distinct(list []Countdown, name string) string {
 
 // Order sorts by the time of ending, the first to end first.
 func Order(list []Countdown) {
-	slices.SortFunc(list, func(a, b Countdown) int {
-		return cmp.Or(cmp.Compare(a.Until, b.Until), cmp.Compare(a.ID, b.ID))
+	sort.SliceStable(list, func(i, j int) bool {
+		a, b := &list[i], &list[j]
+		return a.Until < b.Until || a.Until == b.Until && a.ID < b.ID
 	})
 }
 

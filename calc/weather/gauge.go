@@ -1,8 +1,7 @@
 package weather
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 
 	"setbook/calc"
 	"setbook/calc/unit"
@@ -47,7 +46,7 @@ func (g Gauge) Draw(d *calc.Drawing) {
 
 	d.Box(calc.Water, 0, 0, gaugeWide, up(g.Reading.At))
 	d.Box(calc.Outline, 0, 0, gaugeWide, gaugeHigh)
-	slices.SortStableFunc(marks, func(a, b Mark) int { return cmp.Compare(a.At, b.At) })
+	sort.SliceStable(marks, func(i, j int) bool { return marks[i].At < marks[j].At })
 	labels := make([]unit.Length, len(marks))
 	for i, m := range marks {
 		labels[i] = up(m.At)
