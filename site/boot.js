@@ -44,7 +44,9 @@
     await Promise.race([touched, idle()]);
     const go = new Go();
     go.env = { GOGC: "400" }; // fewer collections while keys are typed, for a few megabytes more
-    await go.run(await WebAssembly.instantiate(module, go.importObject));
+    const instance = await WebAssembly.instantiate(module, go.importObject);
+    await new Promise((ready) => setTimeout(ready)); // two short blocks instead of a long one
+    await go.run(instance);
     throw new Error("the program ended");
   };
 

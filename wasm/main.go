@@ -30,7 +30,7 @@ const faulted words.Msg = "Something went wrong inside the page. The last good a
 func main() {
 	d := &desk{document: wrap(js.Global().Get("document").Get("documentElement"))}
 	d.guard = guard{tell: func() { notice("fault", faulted) }}
-	d.run(nil, d.open)
+	d.later(0, d.open) // the start of Go's own runtime has blocked the page long enough
 	select {}
 }
 
