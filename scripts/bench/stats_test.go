@@ -20,3 +20,15 @@ func TestSample(t *testing.T) {
 	assert.Contains(t, sample{1, 3}.row("x", "ms", "4 ms"), "2.0 ms   (1.0 to 3.0, 2 runs)  aim 4 ms")
 	assert.Contains(t, sample{}.row("x", "ms", ""), "not seen")
 }
+
+func TestNodeMajor(t *testing.T) {
+	assert.Equal(t, 20, nodeMajor("v20.20.2\n"))
+	assert.Equal(t, 22, nodeMajor("v22.0.0"))
+	assert.Zero(t, nodeMajor("unknown"))
+}
+
+func TestScoresThatAreMissingAreAFault(t *testing.T) {
+	assert.Error(t, printScores([]byte(`{"categories": {"accessibility": {"score": 1}}}`)))
+	assert.Error(t, printScores([]byte(`{"categories": {"accessibility": {"score": null}, "best-practices": {"score": 1}, "performance": {"score": 1}}}`)))
+	assert.NoError(t, printScores([]byte(`{"categories": {"accessibility": {"score": 1}, "best-practices": {"score": 1}, "performance": {"score": 0.9}}}`)))
+}
