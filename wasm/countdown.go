@@ -156,10 +156,16 @@ func (b *board) show(r page.Row) {
 		return
 	}
 	for _, e := range every(row.Underlying(), "[data-says]") {
-		text := map[string]string{"left": r.Left, "ends": r.Ends, "date": r.Date, "note": r.Note}[e.GetAttribute("data-says")]
-		if e.TextContent() != text {
-			e.SetTextContent(text)
+		text := r.Left
+		switch e.GetAttribute("data-says") {
+		case "ends":
+			text = r.Ends
+		case "date":
+			text = r.Date
+		case "note":
+			text = r.Note
 		}
+		write(e, text)
 	}
 	mark(row, "data-done", r.Done)
 	mark(row, "data-today", r.Today)
@@ -167,8 +173,15 @@ func (b *board) show(r page.Row) {
 
 // say puts a sentence into one of the panel's places.
 func (b *board) say(part, text string) {
-	if p, ok := find(b.root.Underlying(), `[data-part="`+part+`"]`); ok && p.TextContent() != text {
-		p.SetTextContent(text)
+	if p, ok := find(b.root.Underlying(), `[data-part="`+part+`"]`); ok {
+		write(p, text)
+	}
+}
+
+// write gives an element its text, where that is another than it has: what stays is not read out again.
+func write(e *dom.BasicHTMLElement, text string) {
+	if e.TextContent() != text {
+		e.SetTextContent(text)
 	}
 }
 
@@ -181,9 +194,7 @@ func (s *section) ends() {
 		if c, ok := s.live.Countdown("x", e.GetAttribute("data-ends"), at); ok {
 			text = b.Ends(c, at)
 		}
-		if e.TextContent() != text {
-			e.SetTextContent(text)
-		}
+		write(e, text)
 	}
 }
 
@@ -335,7 +346,7 @@ func (d *desk) readCountdowns() {
 }
 
 // countdowns reads every countdown that is kept, and reports whether it could read all of them. It blocks.
-func (s *store) countdowns(ctx context.Context) (list []countdown.Countdown, all bool, err error) {
+func (s *store) countdowns(ctx context.Context) (list []*countdown.Countdown, all bool, err error) {
 	keys, err := s.keys(ctx)
 	all = true
 	for _, id := range keys {

@@ -3,6 +3,7 @@
 package main
 
 import (
+	"strconv"
 	"syscall/js"
 
 	"setbook/calc/countdown"
@@ -34,40 +35,26 @@ const (
 // recall takes up what was asked on the page before.
 func (d *desk) recall() {
 	a := &d.board.ask
-	try(func() { a.awake = global("sessionStorage").Call("getItem", awakeKey).Truthy() })
-	try(func() { a.notify = global("localStorage").Call("getItem", notifyKey).Truthy() && allowed() })
+	yes := js.ValueOf("true")
+	try(func() { a.awake = global("sessionStorage").Call("getItem", awakeKey).Equal(yes) })
+	try(func() { a.notify = global("localStorage").Call("getItem", notifyKey).Equal(yes) && allowed() })
 	d.showAsked("")
 }
 
-// showAsked shows which choices hold, and says something about the last one.
+// showAsked shows which choices hold, remembers them, and says something about the last one.
 func (d *desk) showAsked(m words.Msg) {
 	b := &d.board
-	for do, on := range map[string]bool{"awake": b.ask.awake, "notify": b.ask.notify} {
-		if button, ok := find(b.root.Underlying(), `[data-count-do="`+do+`"]`); ok {
-			pressed := "false"
-			if on {
-				pressed = "true"
-			}
-			button.SetAttribute("aria-pressed", pressed)
-		}
+	b.choose("awake", "sessionStorage", awakeKey, b.ask.awake)
+	b.choose("notify", "localStorage", notifyKey, b.ask.notify)
+	b.say("asked", say(m))
+}
+
+func (b *board) choose(do, storage, key string, on bool) {
+	value := strconv.FormatBool(on)
+	if button, ok := find(b.root.Underlying(), `[data-count-do="`+do+`"]`); ok {
+		button.SetAttribute("aria-pressed", value)
 	}
-	if m != "" {
-		b.say("asked", say(m))
-	}
-	for storage, key := range map[string]string{"sessionStorage": awakeKey, "localStorage": notifyKey} {
-		on := b.ask.awake
-		if key == notifyKey {
-			on = b.ask.notify
-		}
-		// Where nothing can be kept, the choice holds for this page.
-		try(func() {
-			if on {
-				global(storage).Call("setItem", key, "yes")
-			} else {
-				global(storage).Call("removeItem", key)
-			}
-		})
-	}
+	try(func() { global(storage).Call("setItem", key, value) }) // where nothing can be kept, it holds for this page
 }
 
 func (d *desk) toggleAwake() {
@@ -77,7 +64,6 @@ func (d *desk) toggleAwake() {
 		d.showAsked(awakeOn)
 	} else {
 		d.showAsked("")
-		d.board.say("asked", "")
 	}
 	d.keepAwake()
 }
@@ -127,7 +113,6 @@ func (d *desk) toggleNotify() {
 	case a.notify:
 		a.notify = false
 		d.showAsked("")
-		d.board.say("asked", "")
 	case !n.Truthy() || !worker().Truthy():
 		d.showAsked(notifyAbsent)
 	default:
@@ -143,7 +128,7 @@ func (d *desk) toggleNotify() {
 }
 
 // notify shows the phone's own notice that a countdown is done. Every open page tries: the tag makes one notice of them.
-func (d *desk) notify(c countdown.Countdown) {
+func (d *desk) notify(c *countdown.Countdown) {
 	a := &d.board.ask
 	if !a.notify || !worker().Truthy() {
 		return

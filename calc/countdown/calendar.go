@@ -12,7 +12,7 @@ const fold = 75
 // Calendar writes the end of a countdown as a calendar file (RFC 5545): one event of a quarter of an
 // hour with an alarm at its start, to be shown. All times are in UTC, so that it rings at the same instant wherever the
 // phone is. Stamp is when the file is made; says is what the event tells beside the name.
-func Calendar(c Countdown, stamp Instant, says string) string {
+func Calendar(c *Countdown, stamp Instant, says string) string {
 	end := c.Until + second - 1 // to the whole second, never early
 	name := Escape(c.Name)
 	var b strings.Builder
@@ -41,7 +41,7 @@ func Calendar(c Countdown, stamp Instant, says string) string {
 }
 
 // FileName is a name for the calendar file that every file system takes.
-func (c Countdown) FileName() string { return "setbook-" + c.Of + "-" + c.Until.utc() + ".ics" }
+func (c *Countdown) FileName() string { return "setbook-" + c.Of + "-" + c.Until.utc() + ".ics" }
 
 // Escape writes a value of type TEXT (RFC 5545, section 3.3.11): a colon stays as it is.
 func Escape(text string) string {

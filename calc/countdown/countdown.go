@@ -46,33 +46,33 @@ type Countdown struct {
 }
 
 // Begin starts a wait now. It reports false where the end cannot be told: no positive wait, or past the year 9998.
-func Begin(id, name, of, entry string, now Instant, wait unit.Span) (Countdown, bool) {
+func Begin(id, name, of, entry string, now Instant, wait unit.Span) (*Countdown, bool) {
 	long := math.Round(float64(wait) * second)
 	if !(long >= 1 && long <= float64(latest)) {
-		return Countdown{}, false
+		return nil, false
 	}
 	if len(entry) > longestEntry {
 		entry = "" // it leads back to the example, which is less harm than a countdown that is not kept
 	}
-	c := Countdown{ID: id, Name: Clean(name), Of: of, Entry: entry, From: now, Until: now + Instant(long)}
+	c := &Countdown{ID: id, Name: Clean(name), Of: of, Entry: entry, From: now, Until: now + Instant(long)}
 	return c, c.valid()
 }
 
 // Left is how many milliseconds are left, by the clock alone: less than nought once it is done.
-func (c Countdown) Left(now Instant) int64 { return int64(c.Until - now) }
+func (c *Countdown) Left(now Instant) int64 { return int64(c.Until - now) }
 
 // Done reports whether the wait is over.
-func (c Countdown) Done(now Instant) bool { return now >= c.Until }
+func (c *Countdown) Done(now Instant) bool { return now >= c.Until }
 
 // Clean makes a name fit to be kept: valid UTF-8 on one line, with no control character and no run
 // of spaces, cut to 60 characters.
 func Clean(name string) string {
 	name = strings.Map(func(r rune) rune {
-		if r < ' ' || 0x7f <= r && r < 0xa0 {
+		if r < ' ' || 0x7f <= r && r < 0xa0 || r == utf8.RuneError { // a byte that is no UTF-8 comes as RuneError
 			return ' '
 		}
 		return r
-	}, strings.ToValidUTF8(name, " "))
+	}, name)
 	name = strings.Join(strings.Fields(name), " ")
 	if utf8.RuneCountInString(name) > longestName {
 		name = strings.TrimSpace(string([]rune(name)[:longestName]))
@@ -81,10 +81,10 @@ func Clean(name string) string {
 }
 
 // Distinct is a name that no countdown of the list bears: the name itself, or with the first free number.
-func Distinct(list []Countdown, name string) string {
+func Distinct(list []*Countdown, name string) string {
 	name = Clean(name)
 	for n, free := 2, name; ; n++ {
-		if !slices.ContainsFunc(list, func(c Countdown) bool { return c.Name == free }) {
+		if !slices.ContainsFunc(list, func(c *Countdown) bool { return c.Name == free }) {
 			return free
 		}
 		suffix := " " + strconv.Itoa(n)
@@ -94,9 +94,9 @@ func Distinct(list []Countdown, name string) string {
 }
 
 // Order sorts by the time of ending, the first to end first.
-func Order(list []Countdown) {
+func Order(list []*Countdown) {
 	sort.SliceStable(list, func(i, j int) bool {
-		a, b := &list[i], &list[j]
+		a, b := list[i], list[j]
 		return a.Until < b.Until || a.Until == b.Until && a.ID < b.ID
 	})
 }
@@ -104,7 +104,7 @@ func Order(list []Countdown) {
 // Beat is how many milliseconds may pass until the page should look at the clock again, and 0 where it
 // need not. A page in sight counts each second of the first countdown to end; one out of
 // sight looks when the next ends, and once a minute for a clock that was set meanwhile.
-func Beat(list []Countdown, now Instant, visible bool) int64 {
+func Beat(list []*Countdown, now Instant, visible bool) int64 {
 	var wait int64
 	if visible {
 		wait = 5 * second
@@ -127,7 +127,7 @@ func Beat(list []Countdown, now Instant, visible bool) int64 {
 const version = "1"
 
 // Text writes a countdown as it is kept, without its ID, which is its key.
-func (c Countdown) Text() string {
+func (c *Countdown) Text() string {
 	return "countdown=" + version + "&name=" + link.Escape(c.Name) + "&of=" + link.Escape(c.Of) +
 		"&from=" + strconv.FormatInt(int64(c.From), 10) + "&until=" + strconv.FormatInt(int64(c.Until), 10) +
 		"&entry=" + link.Escape(c.Entry)
@@ -135,21 +135,21 @@ func (c Countdown) Text() string {
 
 // Read reads what Text wrote and nothing else: each text stands for one countdown, and each
 // countdown is written in one way.
-func Read(id, text string) (Countdown, bool) {
+func Read(id, text string) (*Countdown, bool) {
 	if len(text) > 4*longestEntry {
-		return Countdown{}, false
+		return nil, false
 	}
 	pairs, problems := link.Parse(text)
 	if len(problems) > 0 {
-		return Countdown{}, false
+		return nil, false
 	}
 	from, wrong := strconv.ParseInt(pairs["from"], 10, 64)
 	until, wrongToo := strconv.ParseInt(pairs["until"], 10, 64)
-	c := Countdown{id, pairs["name"], pairs["of"], pairs["entry"], Instant(from), Instant(until)}
+	c := &Countdown{id, pairs["name"], pairs["of"], pairs["entry"], Instant(from), Instant(until)}
 	return c, wrong == nil && wrongToo == nil && c.valid() && c.Text() == text
 }
 
-func (c Countdown) valid() bool {
+func (c *Countdown) valid() bool {
 	_, problems := link.Parse(c.Entry)
 	return plain(c.ID) && plain(c.Of) && c.Name != "" && c.Name == Clean(c.Name) &&
 		len(c.Entry) <= longestEntry && len(problems) == 0 && utf8.ValidString(c.Entry) &&

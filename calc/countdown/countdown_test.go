@@ -17,7 +17,7 @@ import (
 	"setbook/calc/unit"
 )
 
-func begin(t testing.TB, now time.Time, wait unit.Span) countdown.Countdown {
+func begin(t testing.TB, now time.Time, wait unit.Span) *countdown.Countdown {
 	t.Helper()
 	c, ok := countdown.Begin("1f-2", "Foot traffic", "wait", "v=1&bag_time=24+h", instant(now), wait)
 	require.True(t, ok)
@@ -134,18 +134,18 @@ func TestNames(t *testing.T) {
 	assert.Equal(t, 60, utf8.RuneCountInString(long))
 	assert.True(t, utf8.ValidString(long))
 
-	var list []countdown.Countdown
+	var list []*countdown.Countdown
 	for _, want := range []string{"Wheels", "Wheels 2", "Wheels 3"} {
 		name := countdown.Distinct(list, "Wheels")
 		assert.Equal(t, want, name)
-		list = append(list, countdown.Countdown{Name: name})
+		list = append(list, &countdown.Countdown{Name: name})
 	}
-	list = []countdown.Countdown{{Name: long}}
+	list = []*countdown.Countdown{{Name: long}}
 	assert.Equal(t, strings.Repeat("é", 58)+" 2", countdown.Distinct(list, long))
 }
 
 func TestOrderAndBeat(t *testing.T) {
-	list := []countdown.Countdown{{ID: "c", Until: 9_000}, {ID: "b", Until: 4_000}, {ID: "a", Until: 9_000}}
+	list := []*countdown.Countdown{{ID: "c", Until: 9_000}, {ID: "b", Until: 4_000}, {ID: "a", Until: 9_000}}
 	countdown.Order(list)
 	assert.Equal(t, []string{"b", "a", "c"}, []string{list[0].ID, list[1].ID, list[2].ID})
 
@@ -155,7 +155,7 @@ func TestOrderAndBeat(t *testing.T) {
 	assert.EqualValues(t, 400, countdown.Beat(list, 3_600, true), "the last second is not overrun")
 	assert.EqualValues(t, 250, countdown.Beat(list, 2_750, true), "in step with the seconds that are shown")
 	assert.EqualValues(t, 4_000, countdown.Beat(list, 0, false), "out of sight it looks when the next one ends")
-	assert.EqualValues(t, 60_000, countdown.Beat([]countdown.Countdown{{Until: 1e9}}, 0, false))
+	assert.EqualValues(t, 60_000, countdown.Beat([]*countdown.Countdown{{Until: 1e9}}, 0, false))
 	assert.EqualValues(t, 0, countdown.Beat(list, 9_000, false))
 	// Followed beat by beat, every second of the first one is shown once, and the end on time.
 	var shown []int64

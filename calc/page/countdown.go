@@ -14,7 +14,7 @@ type Board struct {
 	Reader words.Reader
 	Root   string                          // the top of the site, relative to the page
 	West   func(countdown.Instant) float64 // minutes behind UTC at an instant
-	list   []countdown.Countdown           // those removed among them, until the page is left
+	list   []*countdown.Countdown          // those removed among them, until the page is left
 	gone   map[string]bool                 // removed, and can be brought back
 	told   map[string]bool                 // was seen to be done
 }
@@ -30,9 +30,9 @@ type Row struct {
 }
 
 // Show takes what the store holds. What was removed on this page stays to be brought back.
-func (b *Board) Show(kept []countdown.Countdown, now countdown.Instant) {
+func (b *Board) Show(kept []*countdown.Countdown, now countdown.Instant) {
 	for _, c := range b.list {
-		if b.gone[c.ID] && !slices.ContainsFunc(kept, func(k countdown.Countdown) bool { return k.ID == c.ID }) {
+		if b.gone[c.ID] && !slices.ContainsFunc(kept, func(k *countdown.Countdown) bool { return k.ID == c.ID }) {
 			kept = append(kept, c)
 		}
 	}
@@ -47,7 +47,7 @@ func (b *Board) Show(kept []countdown.Countdown, now countdown.Instant) {
 }
 
 // Add puts a countdown that was just started among the others.
-func (b *Board) Add(c countdown.Countdown, now countdown.Instant) {
+func (b *Board) Add(c *countdown.Countdown, now countdown.Instant) {
 	b.Show(append(slices.Clone(b.list), c), now)
 }
 
@@ -55,24 +55,24 @@ func (b *Board) Add(c countdown.Countdown, now countdown.Instant) {
 func (b *Board) Remove(id string, gone bool) { b.gone[id] = gone }
 
 // Running is every countdown that was not removed, done ones among them.
-func (b *Board) Running() []countdown.Countdown {
-	return slices.DeleteFunc(slices.Clone(b.list), func(c countdown.Countdown) bool { return b.gone[c.ID] })
+func (b *Board) Running() []*countdown.Countdown {
+	return slices.DeleteFunc(slices.Clone(b.list), func(c *countdown.Countdown) bool { return b.gone[c.ID] })
 }
 
 // Empty reports whether there is nothing to show.
 func (b *Board) Empty() bool { return len(b.list) == 0 }
 
 // Find gives a countdown by its ID.
-func (b *Board) Find(id string) (countdown.Countdown, bool) {
-	i := slices.IndexFunc(b.list, func(c countdown.Countdown) bool { return c.ID == id })
+func (b *Board) Find(id string) (*countdown.Countdown, bool) {
+	i := slices.IndexFunc(b.list, func(c *countdown.Countdown) bool { return c.ID == id })
 	if i < 0 {
-		return countdown.Countdown{}, false
+		return nil, false
 	}
 	return b.list[i], true
 }
 
 // Due is every countdown that came to its end since this was last asked, each once.
-func (b *Board) Due(now countdown.Instant) (due []countdown.Countdown) {
+func (b *Board) Due(now countdown.Instant) (due []*countdown.Countdown) {
 	for _, c := range b.Running() {
 		if c.Done(now) && !b.told[c.ID] {
 			due = append(due, c)
@@ -121,7 +121,7 @@ func (b *Board) List(now countdown.Instant) string {
 }
 
 // button writes a button that says for whom it is to those who do not see where it stands.
-func (b *Board) button(w *writer, c countdown.Countdown, do string, says words.Msg) {
+func (b *Board) button(w *writer, c *countdown.Countdown, do string, says words.Msg) {
 	said := b.Reader.Word(says)
 	w.Put(`<button type="button" data-count-do="%" aria-label="%: %">%</button>`, do, said, c.Name, said)
 }
@@ -135,7 +135,7 @@ func (b *Board) Rows(now countdown.Instant) []Row {
 	return rows
 }
 
-func (b *Board) row(c countdown.Countdown, now countdown.Instant) Row {
+func (b *Board) row(c *countdown.Countdown, now countdown.Instant) Row {
 	when, today := b.when(c.Until, now)
 	r := Row{ID: c.ID, Done: c.Done(now), Today: today, Date: b.Reader.Line(b.date(b.wall(c.Until), true))}
 	ends := words.Say("ends {when}", words.Also("when", when))
@@ -152,23 +152,23 @@ func (b *Board) row(c countdown.Countdown, now countdown.Instant) Row {
 }
 
 // Ends says when a wait would be over that were started now.
-func (b *Board) Ends(c countdown.Countdown, now countdown.Instant) string {
+func (b *Board) Ends(c *countdown.Countdown, now countdown.Instant) string {
 	when, _ := b.when(c.Until, now)
 	return b.Reader.Line(words.Say("If you start it now, it ends {when}.", words.Also("when", when)))
 }
 
 // Started says that a countdown was started.
-func (b *Board) Started(c countdown.Countdown, now countdown.Instant) string {
+func (b *Board) Started(c *countdown.Countdown, now countdown.Instant) string {
 	when, _ := b.when(c.Until, now)
 	return b.Reader.Line(words.Say("Started: {name}, ends {when}. It stands at the top of every page.", words.Text("name", c.Name), words.Also("when", when)))
 }
 
 // Over says that a countdown is done: in the panel and in the phone's own notice.
-func (b *Board) Over(c countdown.Countdown) string {
+func (b *Board) Over(c *countdown.Countdown) string {
 	return b.Reader.Line(words.Say("Done: {name}", words.Text("name", c.Name)))
 }
 
 // Calendar is the calendar file of a countdown.
-func (b *Board) Calendar(c countdown.Countdown, now countdown.Instant) string {
+func (b *Board) Calendar(c *countdown.Countdown, now countdown.Instant) string {
 	return countdown.Calendar(c, now, b.Reader.Word("The wait that was worked out is over. Try the work itself before you go on: the bag, the local code and the licensed person on the job come first."))
 }

@@ -61,10 +61,10 @@ func (l *Live) named(a *calc.Answer) string {
 }
 
 // Countdown starts a countdown of a waiting answer now. It reports false where there is none to start.
-func (l *Live) Countdown(id, answer string, now countdown.Instant) (countdown.Countdown, bool) {
+func (l *Live) Countdown(id, answer string, now countdown.Instant) (*countdown.Countdown, bool) {
 	a, ok := l.sheet.Answer(answer)
 	if !ok || !a.Waits || a.Is.Kind != unit.KindSpan || l.Stale() {
-		return countdown.Countdown{}, false
+		return nil, false
 	}
 	name := countdown.Clean(l.named(&a))
 	if name == "" {

@@ -35,8 +35,8 @@ func at(t *testing.T, text string) countdown.Instant {
 	return countdown.Instant(at.UnixMilli())
 }
 
-func counting(id, name string, from, until countdown.Instant) countdown.Countdown {
-	return countdown.Countdown{ID: id, Name: name, Of: "wait", Entry: "v=1&bag_time=4+h", From: from, Until: until}
+func counting(id, name string, from, until countdown.Instant) *countdown.Countdown {
+	return &countdown.Countdown{ID: id, Name: name, Of: "wait", Entry: "v=1&bag_time=4+h", From: from, Until: until}
 }
 
 // What is left and the clock at which it ends are right across daylight saving and another zone. The times on
@@ -46,7 +46,7 @@ func TestTheBoardInItsZone(t *testing.T) {
 	c := counting("a", "Wheels", start, start+countdown.Instant(24*3600*ms))
 	for zone, want := range map[string]string{"America/New_York": "ends tomorrow 19:00", "America/Los_Angeles": "ends tomorrow 16:00", "Asia/Kolkata": "ends Mon 2 Nov, 05:30"} {
 		b := board(t, zone)
-		b.Show([]countdown.Countdown{c}, start)
+		b.Show([]*countdown.Countdown{c}, start)
 		now := start
 		if zone == "Asia/Kolkata" {
 			now -= countdown.Instant(6 * 3600 * ms) // at 00:00 there it is the first: the day after would be tomorrow
@@ -56,7 +56,7 @@ func TestTheBoardInItsZone(t *testing.T) {
 		assert.Equal(t, want, r.Ends, zone)
 	}
 	b := board(t, "America/New_York")
-	b.Show([]countdown.Countdown{c}, start)
+	b.Show([]*countdown.Countdown{c}, start)
 	for now, want := range map[string]string{
 		"2026-10-31T20:00:00-04:00": "1 d 0 h 00 min · ends tomorrow 19:00 · Sun 1 Nov 2026",
 		"2026-11-01T01:30:00-04:00": "18 h 30 min · ends 19:00 · Sun 1 Nov 2026",
@@ -76,13 +76,13 @@ func TestTheBoardInItsZone(t *testing.T) {
 		assert.Equal(t, want, r.Left+" · "+r.Ends+" · "+r.Date, now)
 	}
 	c.Until += 1
-	b.Show([]countdown.Countdown{c}, start)
+	b.Show([]*countdown.Countdown{c}, start)
 	assert.Equal(t, "ends tomorrow 19:01", b.Rows(start)[0].Ends, "a clock without seconds is never early")
 }
 
 func TestTheBoardKeepsOrderAndTellsEachEndOnce(t *testing.T) {
 	b := board(t, "UTC")
-	b.Show([]countdown.Countdown{counting("c", "Third", 0, 9000), counting("old", "Over before", 0, 10), counting("b", "Second", 0, 5000)}, 100)
+	b.Show([]*countdown.Countdown{counting("c", "Third", 0, 9000), counting("old", "Over before", 0, 10), counting("b", "Second", 0, 5000)}, 100)
 	b.Add(counting("a", "First", 0, 2000), 100)
 	var order []string
 	for _, r := range b.Rows(100) {
@@ -107,7 +107,7 @@ func TestTheBoardKeepsOrderAndTellsEachEndOnce(t *testing.T) {
 	assert.Len(t, b.Rows(0), 3)
 	assert.Contains(t, b.List(0), "Removed: Third")
 	assert.Empty(t, names(99_000), "what was removed is not announced")
-	b.Show([]countdown.Countdown{counting("b", "Second", 0, 5000)}, 0)
+	b.Show([]*countdown.Countdown{counting("b", "Second", 0, 5000)}, 0)
 	assert.Contains(t, b.List(0), "Removed: Third", "it can still be brought back after the store was read anew")
 	b.Remove("c", false)
 	assert.NotContains(t, b.List(0), "Removed")
@@ -118,7 +118,7 @@ func TestTheBoardKeepsOrderAndTellsEachEndOnce(t *testing.T) {
 
 func TestAClockSetBackIsSaid(t *testing.T) {
 	b := board(t, "UTC")
-	b.Show([]countdown.Countdown{counting("a", "First", 5000, 9000)}, 5000)
+	b.Show([]*countdown.Countdown{counting("a", "First", 5000, 9000)}, 5000)
 	assert.NotContains(t, b.List(5000), "behind the start")
 	assert.Empty(t, b.Rows(5000)[0].Note)
 	assert.Contains(t, b.List(4999), "behind the start")
@@ -131,7 +131,7 @@ func TestTheBoardEscapes(t *testing.T) {
 	b := board(t, "UTC")
 	c := counting("a", evil, 0, 9000)
 	c.Entry = `v=1&x="><img>`
-	b.Show([]countdown.Countdown{c}, 0)
+	b.Show([]*countdown.Countdown{c}, 0)
 	for _, made := range []string{b.List(0), func() string { b.Remove("a", true); return b.List(0) }()} {
 		z := html.NewTokenizer(strings.NewReader(made))
 		seen := false
@@ -150,7 +150,7 @@ func TestACountdownIsStartedFromAnAnswer(t *testing.T) {
 	require.True(t, l.Load("binder=rapid&bag_time=4 h&bag_temp=70 F&temp=70 F"))
 	c, ok := l.Countdown("a1", "time", now)
 	require.True(t, ok)
-	assert.Equal(t, countdown.Countdown{ID: "a1", Name: "How long to wait", Of: "wait", Entry: l.Link(), From: now, Until: now + countdown.Instant(4*3600*ms)}, c)
+	assert.Equal(t, &countdown.Countdown{ID: "a1", Name: "How long to wait", Of: "wait", Entry: l.Link(), From: now, Until: now + countdown.Instant(4*3600*ms)}, c)
 	assert.Contains(t, part(t, l, "start"), `data-start="time"`)
 
 	l.CallCountdown("time", " Wheels,  gate ")

@@ -155,7 +155,8 @@ func TestACountdownOutlivesTheBrowser(t *testing.T) {
 // on the wall differs. By hand: New York goes back on 1 November 2026 at 02:00.
 func TestACountdownInAnotherZone(t *testing.T) {
 	start := time.Date(2026, 11, 1, 0, 0, 0, 0, time.UTC)
-	v := begin(t, browser.Phone, fmt.Sprintf(`{ const real = Date.now, begun = real(); window.shift = Number(sessionStorage.getItem("shift")); Date.now = () => %d + real() - begun + window.shift }`, start.UnixMilli()))
+	v := begin(t, browser.Phone, fmt.Sprintf(`{ const real = Date.now, begun = real(), shift = Number(sessionStorage.getItem("shift")), now = () => %d + real() - begun + shift;
+		window.Date = class extends Date { constructor(...given) { super(...(given.length ? given : [now()])) } static now() { return now() } } }`, start.UnixMilli()))
 	zone := func(name string) {
 		t.Helper()
 		_, err := browser.Call(v.tab, emulation.SetTimezoneOverride, emulation.SetTimezoneOverrideParams{TimezoneID: name})
