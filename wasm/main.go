@@ -42,7 +42,7 @@ func (d *desk) open() {
 	for _, root := range every(js.Global().Get("document"), "section.calculator[data-calculator]") {
 		steps = append(steps, func() { d.mount(root) })
 	}
-	steps = append(steps, d.offerSettings, d.followAddress, d.live, d.offerCountdowns, d.prime, d.remember, d.offerUpdates)
+	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.live, d.prime, d.remember, d.offerUpdates)
 	d.next(steps)
 }
 

@@ -98,6 +98,39 @@ func TestACountdownStandsOnEveryPage(t *testing.T) {
 	assert.Equal(t, "90 min", v.field("wait", "bag_time"), "it leads back to its sum")
 }
 
+// What one page starts or removes, another page of the same phone shows when it comes in sight.
+func TestTwoPagesOfOnePhone(t *testing.T) {
+	v := begin(t, browser.Phone)
+	v.waiting()
+	other := look(t, shared, v.site, browser.Phone)
+	other.open("bed/")
+	inSight := `(document.dispatchEvent(new Event("visibilitychange")), true)`
+	v.countdown("Foot traffic", "4 h")
+	v.countdown("Wheels", "24 h")
+	eval[bool](other, inSight)
+	other.wait(rows + `.length === 2`)
+	other.act(0, "remove")
+	eval[bool](v, inSight)
+	v.wait(rows + `.length === 1`)
+	assert.Regexp(t, "^Wheels", v.panel()[0])
+	eval[bool](other, inSight)
+	time.Sleep(300 * time.Millisecond)
+	assert.Equal(t, "Removed: Foot traffic", other.panel()[0], "it can still be brought back where it was removed")
+}
+
+// A press that comes before the program runs counts.
+func TestACountdownStartedEarly(t *testing.T) {
+	v := begin(t, browser.Phone, `addEventListener("DOMContentLoaded", () => { const f = document.querySelector('#wait [data-names="time"]');
+		if (!f || sessionStorage.getItem("pressed")) return;
+		sessionStorage.setItem("pressed", "yes"); f.value = "Typed early"; document.querySelector('#wait [data-start="time"]').click() })`)
+	v.open("wait/")
+	v.wait(rows + `.length === 1`)
+	assert.Regexp(t, "^Typed early ", v.panel()[0])
+	time.Sleep(300 * time.Millisecond)
+	v.reload()
+	v.wait(rows + `.length === 1`)
+}
+
 // Each second only texts change: no element is made anew, and the focus stays where it is.
 func TestACountdownTicks(t *testing.T) {
 	v := begin(t, browser.Phone, shifted)
