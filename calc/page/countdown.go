@@ -38,8 +38,10 @@ func (b *Board) Show(kept []*countdown.Countdown, now countdown.Instant) {
 	}
 	if b.told == nil {
 		b.told, b.gone = map[string]bool{}, map[string]bool{}
-		for _, c := range kept {
-			b.told[c.ID] = c.Done(now) // it was over before the page was opened: shown, not announced
+	}
+	for _, c := range kept {
+		if _, seen := b.told[c.ID]; !seen {
+			b.told[c.ID] = c.Done(now) // it was over before it came to this page: shown, not announced
 		}
 	}
 	b.list = kept

@@ -82,6 +82,7 @@ func TestTheBoardInItsZone(t *testing.T) {
 
 func TestTheBoardKeepsOrderAndTellsEachEndOnce(t *testing.T) {
 	b := board(t, "UTC")
+	b.Show(nil, 100) // the page comes before what is kept
 	b.Show([]*countdown.Countdown{counting("c", "Third", 0, 9000), counting("old", "Over before", 0, 10), counting("b", "Second", 0, 5000)}, 100)
 	b.Add(counting("a", "First", 0, 2000), 100)
 	var order []string

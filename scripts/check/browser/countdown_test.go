@@ -18,7 +18,7 @@ import (
 
 const (
 	// shifted is a clock that a test can put forward or back: window.shift is so many milliseconds.
-	shifted = `{ const real = Date.now; window.shift = 0; Date.now = () => real() + window.shift }`
+	shifted = `{ const real = Date.now; window.shift = Number(sessionStorage.getItem("shift")); Date.now = () => real() + window.shift }`
 	rows    = `[...document.querySelectorAll("#countdowns li")]`
 )
 
@@ -48,7 +48,7 @@ func (v *visit) panel() []string {
 func (v *visit) pass(d time.Duration) {
 	v.Helper()
 	// As after a sleep: the clock is ahead, and the page comes in sight.
-	eval[bool](v, fmt.Sprintf(`(window.shift += %d, document.dispatchEvent(new Event("visibilitychange")), true)`, d.Milliseconds()))
+	eval[bool](v, fmt.Sprintf(`(sessionStorage.setItem("shift", window.shift += %d), document.dispatchEvent(new Event("visibilitychange")), true)`, d.Milliseconds()))
 }
 
 func (v *visit) said(part string) string {
@@ -213,8 +213,8 @@ func TestACountdownInAnotherZone(t *testing.T) {
 }
 
 func TestACountdownIsDone(t *testing.T) {
-	v := begin(t, browser.Phone, shifted, `{ window.notices = []; window.permission = "default";
-		window.Notification = class { static get permission() { return permission } static requestPermission() { return Promise.resolve(permission = "granted") } };
+	v := begin(t, browser.Phone, shifted, `{ window.notices = []; window.permission = sessionStorage.getItem("permission") || "default";
+		window.Notification = class { static get permission() { return permission } static requestPermission() { return (sessionStorage.setItem("permission", "granted"), Promise.resolve(permission = "granted")) } };
 		ServiceWorkerRegistration.prototype.showNotification = (title, o) => (notices.push(title + " " + typeof o.tag), Promise.resolve()) }`)
 	v.waiting()
 	v.wait(`navigator.serviceWorker.controller`)
@@ -240,12 +240,14 @@ func TestACountdownIsDone(t *testing.T) {
 	v.pass(time.Minute)
 	assert.Equal(t, []string{"Done: Foot traffic. Done: Grout"}, eval[[]string](v, `window.spoken`), "it is said once")
 	assert.Equal(t, []string{"Done: Foot traffic string", "Done: Grout string"}, eval[[]string](v, `window.notices`))
+	v.reload()
+	v.wait(rows + `.length === 3`)
+	assert.Regexp(t, `^Foot traffic Done [67] min ago ended`, v.panel()[0])
+	assert.Empty(t, v.said("done"), "what was over before the page was opened is shown, not announced")
+	assert.Equal(t, "true", eval[string](v, `document.querySelector('[data-count-do="notify"]').getAttribute("aria-pressed") + ""`), "notices are remembered")
 	v.pass(-5 * time.Hour)
 	assert.Regexp(t, `^Foot traffic 4 h`, v.panel()[0], "a clock that is set back")
 	assert.Contains(t, eval[string](v, rows+`[0].querySelector('[data-says="note"]').textContent`), "behind the start")
-	v.reload()
-	v.wait(rows + `.length === 3`)
-	assert.Empty(t, v.said("done"))
 }
 
 // While the page is in sight it notices the end by itself, in time.
@@ -465,6 +467,7 @@ func TestCountdownsOnPaper(t *testing.T) {
 	v.waiting()
 	v.countdown("Foot traffic", "1 h")
 	v.wait(rows + `.length === 1`)
+	eval[bool](v, `document.querySelector("#countdowns details").open = true`)
 	_, err := browser.Call(v.tab, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
 	require.NoError(t, err)
 	assert.Contains(t, v.text("#countdowns"), "Foot traffic")
