@@ -8,6 +8,8 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+
+	"setbook/scripts/internal/slim"
 )
 
 // program compiles wasm/ for the browser and gives the file with the script that Go ships to run it.
@@ -18,12 +20,17 @@ func program(ctx context.Context, root string) (wasm, exec []byte, err error) {
 	}
 	defer os.RemoveAll(dir)
 	out := filepath.Join(dir, "setbook.wasm")
-	// No paths, symbol table or version stamp: the same sources give the same bytes anywhere.
+	// No paths, symbol table or version stamp: the same sources give the same bytes anywhere. Nothing is inlined,
+	// because a body that stands once is smaller than its copies (package slim has the figures).
 	if _, err := goTool(ctx, root, []string{"GOOS=js", "GOARCH=wasm"},
-		"build", "-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-o", out, "./wasm"); err != nil {
+		"build", "-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-gcflags=all=-l", "-o", out, "./wasm"); err != nil {
 		return nil, nil, err
 	}
-	wasm, err = os.ReadFile(out)
+	linked, err := os.ReadFile(out)
+	if err != nil {
+		return nil, nil, err
+	}
+	wasm, err = slim.Slim(linked)
 	if err != nil {
 		return nil, nil, err
 	}
