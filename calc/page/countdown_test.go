@@ -58,23 +58,27 @@ func TestTheBoardInItsZone(t *testing.T) {
 	b := board(t, "America/New_York")
 	b.Show([]*countdown.Countdown{c}, start)
 	for now, want := range map[string]string{
-		"2026-10-31T20:00:00-04:00": "1 d 0 h 00 min · ends tomorrow 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T01:30:00-04:00": "18 h 30 min · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T01:30:00-05:00": "17 h 30 min · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T17:59:59-05:00": "1 h 00 min · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T18:00:01-05:00": "59 min 59 s · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T18:58:59-05:00": "1 min 01 s · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T18:59:59-05:00": "1 s · ends 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T19:00:00-05:00": "Done just now · ended 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T19:05:59-05:00": "Done 5 min ago · ended 19:00 · Sun 1 Nov 2026",
-		"2026-11-01T21:05:00-05:00": "Done 2 h 05 min ago · ended 19:00 · Sun 1 Nov 2026",
-		"2026-11-02T23:00:00-05:00": "Done 1 d 4 h ago · ended yesterday 19:00 · Sun 1 Nov 2026",
-		"2027-01-02T00:00:00-05:00": "Done 61 d 5 h ago · ended Sun 1 Nov 2026, 19:00 · Sun 1 Nov 2026",
-		"2025-12-31T00:00:00-05:00": "305 d 19 h 00 min · ends Sun 1 Nov 2026, 19:00 · Sun 1 Nov 2026",
+		"2026-10-31T20:00:00-04:00":   "1 d 0 h 00 min · ends tomorrow 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T01:30:00-04:00":   "18 h 30 min · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T01:30:00-05:00":   "17 h 30 min · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T17:59:59-05:00":   "1 h 00 min · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T18:00:01-05:00":   "59 min 59 s · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T18:58:59-05:00":   "1 min 01 s · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T18:59:59-05:00":   "1 s · ends 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T19:00:00-05:00":   "Done just now · ended 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T19:05:59-05:00":   "Done 5 min ago · ended 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T19:05:59.9-05:00": "Done 5 min ago · ended 19:00 · Sun 1 Nov 2026",
+		"2026-11-01T21:05:00-05:00":   "Done 2 h 05 min ago · ended 19:00 · Sun 1 Nov 2026",
+		"2026-11-02T23:00:00-05:00":   "Done 1 d 4 h ago · ended yesterday 19:00 · Sun 1 Nov 2026",
+		"2027-01-02T00:00:00-05:00":   "Done 61 d 5 h ago · ended Sun 1 Nov 2026, 19:00 · Sun 1 Nov 2026",
+		"2025-12-31T00:00:00-05:00":   "305 d 19 h 00 min · ends Sun 1 Nov 2026, 19:00 · Sun 1 Nov 2026",
 	} {
 		r := b.Rows(at(t, now))[0]
 		assert.Equal(t, want, r.Left+" · "+r.Ends+" · "+r.Date, now)
 	}
+	summer := at(t, "2026-07-01T08:00:00-04:00")
+	b.Show([]*countdown.Countdown{counting("s", "Grout", summer, summer+countdown.Instant(4*3600*ms))}, summer)
+	assert.Equal(t, "ends 12:00", b.Rows(summer)[0].Ends)
 	c.Until += 1
 	b.Show([]*countdown.Countdown{c}, start)
 	assert.Equal(t, "ends tomorrow 19:01", b.Rows(start)[0].Ends, "a clock without seconds is never early")
