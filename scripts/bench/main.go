@@ -23,7 +23,7 @@ has never seen.
   Slow 4G    1,638 kbit/s down, 750 kbit/s up, 150 ms a request
   4x         the page's main thread runs at a quarter of this machine's speed
   live       the program listens: from then on a key gives an answer
-  block      the longest task of the main thread
+  block      the longest task of the main thread; 0 where none is over 50 ms
   key        from the key event to the answer in the page (work), and to the
              end of the frame that shows it (frame)
 
