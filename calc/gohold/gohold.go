@@ -69,9 +69,9 @@ func work(e calc.Entry, s *calc.Sheet) {
 	s.Drawing = drawing(looks, worst)
 }
 
-// tell writes the answer of a look: its verdict in words, its figure behind it.
+// tell writes the answer of a look: its verdict and its reason in words, its figure behind them.
 func tell[T unit.Quantity](s *calc.Sheet, key string, name words.Msg, figure T, as *unit.Pair, v weather.Verdict, reason words.Line) look {
-	calc.Gives(s, key, name, figure, as).Says(words.Line{Msg: v.Says()})
+	calc.Gives(s, key, name, figure, as).Says(words.Say("{verdict}: {reason}", words.Named("verdict", v.Says()), words.Also("reason", reason)))
 	return look{key, name, v, reason}
 }
 
