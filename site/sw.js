@@ -47,6 +47,15 @@ self.addEventListener("message", (event) => {
 	}
 });
 
+// A notice that a wait is over leads back to the page that gave it, or to the contents.
+self.addEventListener("notificationclick", (event) => {
+	event.notification.close();
+	event.waitUntil((async () => {
+		const [open] = await self.clients.matchAll({ type: "window" });
+		await (open ? open.focus() : self.clients.openWindow(scope.href));
+	})());
+});
+
 self.addEventListener("fetch", (event) => {
 	const url = new URL(event.request.url);
 	if (event.request.method !== "GET" || url.origin !== scope.origin || !url.pathname.startsWith(scope.pathname)) {
