@@ -23,8 +23,11 @@ func points(t *testing.T, c *calc.Calculator) {
 		}
 	}
 	random := rand.New(rand.NewPCG(20, 26))
-	solved := 0
-	for range Points {
+	count, solved := Points, 0
+	if testing.Short() { // in the browser's engine, where the sums are the same and slower
+		count = Points / 20
+	}
+	for range count {
 		if at(t, c, RandomTexts(c, random)) {
 			solved++
 		}
@@ -32,7 +35,7 @@ func points(t *testing.T, c *calc.Calculator) {
 			return // the first failure tells enough
 		}
 	}
-	assert.Greater(t, solved, Points/20, "most random entries are refused: the limits of the inputs are too wide for the question")
+	assert.Greater(t, solved, count/20, "most random entries are refused: the limits of the inputs are too wide for the question")
 }
 
 // at works one entry and reports whether it was not refused.

@@ -1,3 +1,7 @@
+// These tests ask the go tool, which a program in WebAssembly cannot start.
+
+//go:build !js
+
 package words_test
 
 import (
