@@ -198,6 +198,27 @@ func (in *Input) Shown(text string, h Habit, s unit.Style) (string, bool) {
 	return in.shown(r.Base, s), true
 }
 
+// Offered is a declared text, an example or a value often entered, as a reader sees it: in the reader's own
+// units, but for a metric size that does not come out short in US ones. A paver is sold as 20 mm and a bag as 25 kg
+// to everybody, and nobody orders 0.787402 in.
+func (in *Input) Offered(text string, s unit.Style) (string, bool) {
+	shown, ok := in.Shown(text, Habit{Decimal: '.'}, s)
+	if ok && s.System != unit.Metric && s.Decimal != ',' && digits(shown) > 4 {
+		return text, true
+	}
+	return shown, ok
+}
+
+// digits counts the digits of a text from the first that is not nought.
+func digits(text string) (count int) {
+	for _, c := range text {
+		if '1' <= c && c <= '9' || c == '0' && count > 0 {
+			count++
+		}
+	}
+	return count
+}
+
 // shown writes a value for a field: a fraction of an inch where it is one, else six digits, which is more than anybody measures.
 func (in *Input) shown(base float64, s unit.Style) string {
 	u := in.As.For(s.System).Unit

@@ -64,7 +64,7 @@ func (l *Live) usual(w *writer, in *calc.Input) {
 	}
 	w.Put(`<div class="keys">`)
 	for _, text := range in.Usual {
-		if shown, ok := in.Shown(text, calc.Habit{Decimal: '.'}, l.reader.Style); ok {
+		if shown, ok := in.Offered(text, l.reader.Style); ok {
 			w.Put(`<button type="button" data-fill="%" data-for="%">%</button>`, shown, in.Key, shown)
 		}
 	}

@@ -131,6 +131,11 @@ func (l *Live) Field(key string) string {
 		return ""
 	}
 	t := l.typed(in)
+	if _, touched := l.texts[key]; !touched {
+		if offered, ok := in.Offered(in.Example, l.reader.Style); ok {
+			return offered
+		}
+	}
 	if t.habit == l.habit() {
 		return t.text
 	}

@@ -66,6 +66,17 @@ func TestUnknownKeyIsNamed(t *testing.T) {
 	assert.Contains(t, part(t, l, "head"), "newer Setbook")
 }
 
+// A metric size that is sold as such stays so for a US reader, where inches would be no size that anybody knows.
+func TestSizesAsSold(t *testing.T) {
+	for text, want := range map[string]string{"20 mm": "20 mm", "1/2 in": "1/2 in", "12.7 mm": "1/2 in", "25.4 mm": "1 in", "19 mm": "19 mm"} {
+		got, ok := bed.Calculator.Input("depth").Offered(text, us.Style)
+		assert.True(t, ok)
+		assert.Equal(t, want, got)
+	}
+	got, _ := bed.Calculator.Input("depth").Offered("9/16 in", comma.Style)
+	assert.Equal(t, "14,2875 mm", got)
+}
+
 // A change of units rewrites the fields and changes no value, there and back.
 func TestUnitsThereAndBack(t *testing.T) {
 	l := page.NewLive(&bed.Calculator, "bed", us)
