@@ -12,8 +12,8 @@ const (
 )
 
 // gap is the shortest run of zeros that is left out between two segments of data. Memory starts as zeros, so any gap
-// may be left out or sent; but a segment has a header of its own, which compresses far worse than zeros do. The table in
-// the comment of the package shows what was measured.
+// may be left out or sent; but a segment has a header of its own, which compresses far worse than zeros do. The
+// comment of the package shows what was measured.
 const gap = 64
 
 // memory gives the program's memory as it is before the first instruction.

@@ -2,12 +2,14 @@ package slim
 
 import (
 	"bytes"
+	"context"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 	"sync"
 	"testing"
+	"time"
 
 	"github.com/andybalholm/brotli"
 	"github.com/stretchr/testify/assert"
@@ -63,7 +65,9 @@ func run(t *testing.T, wasm []byte, debug string, args ...string) outcome {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "program.wasm")
 	require.NoError(t, os.WriteFile(file, wasm, 0o644))
-	cmd := exec.Command("node", append([]string{"--stack-size=8192", filepath.Join(goroot(t), "lib", "wasm", "wasm_exec_node.js"), file}, args...)...)
+	ctx, cancel := context.WithTimeout(t.Context(), time.Minute) // a damaged program may hang
+	defer cancel()
+	cmd := exec.CommandContext(ctx, "node", append([]string{"--stack-size=8192", filepath.Join(goroot(t), "lib", "wasm", "wasm_exec_node.js"), file}, args...)...)
 	cmd.Env = append(os.Environ(), "GODEBUG="+debug)
 	var out, wrong bytes.Buffer
 	cmd.Stdout, cmd.Stderr = &out, &wrong
