@@ -25,17 +25,17 @@ var (
 		URL: "https://ascconline.org/concrete-technical-resources/position-statements/birdbaths-on-concrete-slabs", Basis: Published}
 
 	// LiftingEquation gives the revised lifting equation, its multipliers and where each becomes nought.
-	LiftingEquation = &Source{Title: "Waters, the revised NIOSH lifting equation, in Fundamentals and Assessment Tools for Occupational Ergonomics (excerpt at what-when-how.com)",
+	LiftingEquation = &Source{Title: "The revised NIOSH lifting equation, in Fundamentals and Assessment Tools for Occupational Ergonomics (excerpt at what-when-how.com)",
 		Place: "p. 892, RWL = LC × HM × VM × DM × AM × FM × CM; US form", Basis: Published}
 	// LiftingTables gives the multipliers for frequency and grip. The transcription calls itself a draft without a reviewer.
-	LiftingTables = &Source{Title: "NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting Equation, transcribed in nbarr1/ErgonomicTool", Edition: "2021", Place: "tables of the frequency and coupling multipliers, linear in between",
+	LiftingTables = &Source{Title: "NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting Equation, transcribed in a public repository, ErgonomicTool", Edition: "2021", Place: "tables of the frequency and coupling multipliers, linear in between",
 		URL: "https://github.com/nbarr1/ErgonomicTool", Basis: Published}
 	// LiftingIndex says what the index is and where NIOSH wants it.
 	LiftingIndex = LiftingTables.At("lifting index: load over limit; the goal is 1.0 or less, the glossary takes 1.0 itself as a hazard")
 	// LiftingRecovery gives how long other, light work must follow a spell of lifting.
 	LiftingRecovery = LiftingTables.At("p. 14, recovery of 1.0 times the work up to 1 h, 0.3 times up to 2 h")
 	// LiftingLimits lists work that the lifting equation is not for.
-	LiftingLimits = &Source{Title: "Waters, the revised NIOSH lifting equation, in Fundamentals and Assessment Tools for Occupational Ergonomics (excerpt at what-when-how.com)",
+	LiftingLimits = &Source{Title: "The revised NIOSH lifting equation, in Fundamentals and Assessment Tools for Occupational Ergonomics (excerpt at what-when-how.com)",
 		Place: "46.3: not for one hand, over 8 h, seated or kneeling",
 		URL:   "http://what-when-how.com/Tutorial/topic-53604/Fundamentals-and-Assessment-Tools-for-Occupational-Ergonomics-894.html", Basis: Published}
 	// LiftingLimitsMore lists the rest of that work, as it is remembered.

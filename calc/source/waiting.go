@@ -17,9 +17,9 @@ var (
 	// ActivationC1074 is the common activation energy of Portland cement, over the gas constant.
 	ActivationC1074 = &Source{Title: "ASTM C1074", Place: "Q = 5,000 K and a datum of 0 °C for Type I cement from 0 to 40 °C", Basis: Memory}
 	// ActivationSpread tells that published activation energies contradict one another.
-	ActivationSpread = &Source{Title: "Schindler (ACI Materials Journal 101-M09, abstract)", Edition: "2004", Place: "this form is the usual one; published activation energies contradict each other", Basis: Published}
+	ActivationSpread = &Source{Title: "ACI Materials Journal 101-M09 (abstract)", Edition: "2004", Place: "this form is the usual one; published activation energies contradict each other", Basis: Published}
 	// ActivationFits tells how far fitted datum temperatures and activation energies lie from the usual ones.
-	ActivationFits = &Source{Title: "Lee and Hover (ACI Materials Journal 112(6), abstract)", Edition: "2015", Place: "best fits ran from near the usual values to far above or below", Basis: Published}
+	ActivationFits = &Source{Title: "ACI Materials Journal 112(6) (abstract)", Edition: "2015", Place: "best fits ran from near the usual values to far above or below", Basis: Published}
 	// NurseSaul gives the degree-hours of a temperature history above a datum.
 	NurseSaul = &Source{Title: "Civinnovate, maturity of concrete", Place: "M = Σ Δt × (T − T₀); 28 d at 15 °C from −11 °C is 728 °C·d",
 		URL: "https://civinnovate.com/2026/06/22/quality-control-of-concrete-explanation-10/", Basis: Published}
@@ -29,7 +29,7 @@ var (
 	// RapidMixes tells that fast-setting mortars are mixed binders with retarders and accelerators.
 	RapidMixes = &Source{Title: "ZKG, Principles of fast-setting mortars and concretes (abstract)", Place: "mixed binders; strength over temperature is a matter of the recipe", Basis: Published}
 	// RapidCSA tells that a calcium sulfoaluminate has no one activation energy.
-	RapidCSA = &Source{Title: "Golaszewska and others (Materials 14(22), 7011, abstract)", Edition: "2021", Place: "activation energy of calcium sulfoaluminate cement varies with water and temperature", Basis: Published}
+	RapidCSA = &Source{Title: "Materials 14(22), 7011 (abstract)", Edition: "2021", Place: "activation energy of calcium sulfoaluminate cement varies with water and temperature", Basis: Published}
 
 	// SettingWindow is the range of temperatures that setting materials, tile and slab commonly want.
 	SettingWindow = &Source{Title: "CTaSC (tile consultants), expert answer", Place: "setting materials, tile and substrate typically 40 to 90 °F; the bag says", Basis: Published}

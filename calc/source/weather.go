@@ -3,11 +3,11 @@ package source
 // Weather: dew, drying, heat, cold and the sun.
 var (
 	// SaturationVapour gives the pressure of saturated vapour over water.
-	SaturationVapour = &Source{Title: "Alduchov and Eskridge, Improved Magnus Form Approximation of Saturation Vapor Pressure", Edition: "1996",
+	SaturationVapour = &Source{Title: "Improved Magnus Form Approximation of Saturation Vapor Pressure", Edition: "1996",
 		Place: "J. Appl. Meteor. 35, 601; constants as in the xclim library", Basis: Published,
 		URL: "https://journals.ametsoc.org/view/journals/apme/35/4/1520-0450_1996_035_0601_imfaos_2_0_co_2.xml"}
 	// HumidityRule is the rule of thumb for a slip in the humidity.
-	HumidityRule = &Source{Title: "Lawrence, The Relationship between Relative Humidity and the Dewpoint Temperature in Moist Air", Edition: "2005",
+	HumidityRule = &Source{Title: "The Relationship between Relative Humidity and the Dewpoint Temperature in Moist Air", Edition: "2005",
 		Place: "Bull. Amer. Meteor. Soc. 86: the dew point falls about 1 °C for each 5 % of humidity, above 50 %", Basis: Published}
 	// OverDewPoint is the least that a surface must stand over the dew point, and how often to measure.
 	OverDewPoint = &Source{Title: "MIL-HDBK-1110 (UFC 3-190-06), Paints and Protective Coatings", Edition: "2004",
@@ -17,7 +17,7 @@ var (
 	// EvaporationRate is the equation behind the evaporation chart of concrete work. It could not be read in print.
 	EvaporationRate = &Source{Title: "Menzel's equation, behind the evaporation chart of ACI 305R", Edition: "1954", Basis: Memory}
 	// EvaporationSpread tells how far the estimate may be out.
-	EvaporationSpread = &Source{Title: "Hover, After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery (ACI SP-338)", Edition: "2020",
+	EvaporationSpread = &Source{Title: "After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery (ACI SP-338)", Edition: "2020",
 		Place: "abstract: actual and estimated can differ by ±40 %", Basis: Published,
 		URL: "https://concrete.org/publications/internationalconcreteabstractsportal.aspx?id=51724723&m=details"}
 	// EvaporationLine is the rate at which concrete must be protected.
@@ -25,7 +25,7 @@ var (
 	// EvaporationLatex is the rate for latex-modified concrete, which bleeds little.
 	EvaporationLatex = &Source{Title: "Concrete Construction, latex-modified concrete", Place: "0.1 lb/ft²·h; that it also suits tile mortar is our judgement", Basis: Published}
 	// EvaporationBands are the bands of evaporation, and where to measure.
-	EvaporationBands = &Source{Title: "V. Yepes, Universitat Politècnica de València, on Menzel's chart (after Lerch 1957 and ACI 305R)", Edition: "2023",
+	EvaporationBands = &Source{Title: "Universitat Politècnica de València, on Menzel's chart (after ACI 305R)", Edition: "2023",
 		Place: "0.5, 1.0 and 1.5 kg/m²·h; wind at 0.5 m, air at 1.2 to 1.8 m in the shade", Basis: Published,
 		URL: "https://victoryepes.blogs.upv.es/2023/01/02/agrietamiento-plastico-durante-el-fraguado-del-hormigon-nomograma-de-menzel/"}
 	// WindProfile brings a wind from one height to another.
@@ -66,7 +66,7 @@ var (
 	UsualWindow = &Source{Title: "Ceramic Tile and Stone Consultants, expert answer", Place: "setting materials, tile and substrate typically 40 to 90 °F; the maker's range rules", Basis: Published}
 
 	// SunPosition is the way of finding the sun.
-	SunPosition = &Source{Title: "NOAA Global Monitoring Laboratory, Solar Calculation Details (after Meeus, Astronomical Algorithms)",
+	SunPosition = &Source{Title: "NOAA Global Monitoring Laboratory, Solar Calculation Details (after Astronomical Algorithms)",
 		Place: "spreadsheet; its terms as in the astral library", Basis: Published, URL: "https://gml.noaa.gov/grad/solcalc/calcdetails.html"}
 	// Sunrise is where the sun's edge stands on a level horizon.
 	Sunrise = &Source{Title: "NOAA, General Solar Position Calculations", Place: "sunrise and sunset at a zenith of 90.833°", Basis: Published,

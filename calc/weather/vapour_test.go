@@ -80,7 +80,7 @@ func TestPossible(t *testing.T) {
 	assert.False(t, Possible(40, 1))
 }
 
-// The nomograph's own example, and rows of the table of the Portland Cement Association (Lerch 1957), which the
+// The nomograph's own example, and rows of the table of the Portland Cement Association (1957), which the
 // reference has from memory only: those allow 12 % or 0.006 lb/ft²·h, as the reference does.
 func TestEvaporation(t *testing.T) {
 	rate := func(surface, air, humidity, wind float64) float64 {

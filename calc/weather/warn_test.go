@@ -23,7 +23,7 @@ func told(warn func(*calc.Sheet)) (lines []string) {
 }
 
 // Where a line changes only what is said and not the verdict, the rows of testdata cannot see it. The lines are
-// those of OSHA (115 °F), Lerch as told by V. Yepes (1.5 kg/m²·h), and the National Weather Service (−18 °F).
+// those of OSHA (115 °F), the cement association as told by a university (1.5 kg/m²·h), and the National Weather Service (−18 °F).
 func TestWarnings(t *testing.T) {
 	heat := func(f float64) []string { return told(func(s *calc.Sheet) { WarnHeat(s, fahrenheit(f)) }) }
 	drying := func(kg float64) []string {
