@@ -135,7 +135,7 @@ type swing struct {
 }
 
 // spread works the sum at both ends: the hand holds the trowel 10 degrees flatter
-// or steeper, and the waste and the hollow turn out half as much or half as much again.
+// or steeper, and the waste and the hollow turn out half as much or half as much again. How far each strays is common practice.
 func spread(e calc.Entry, section unit.Area, pitch unit.Length) (low, high swing) {
 	at := func(hold unit.Angle, share float64) swing {
 		bed := Combed(section, hold, pitch) + skim.Of(e)

@@ -201,7 +201,6 @@ var (
 	QuartL     = In(Quarts, Litres)
 	GallonL    = In(Gallons, Litres)
 	PoundKg    = In(Pounds, Kilograms)
-	Heavy      = In(PoundsPerCubicFoot, KilogramsPerCubicMetre)
 	Warmth     = In(Fahrenheit, Celsius)
 	Warmer     = In(FahrenheitDifference, CelsiusDifference)
 	Wind       = In(MilesPerHour, KilometresPerHour)

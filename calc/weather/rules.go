@@ -1,7 +1,6 @@
 package weather
 
 import (
-	"setbook/calc"
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
@@ -19,11 +18,6 @@ const (
 // Says names the verdict.
 func (v Verdict) Says() words.Msg {
 	return [...]words.Msg{Go: "Go", WithCare: "Go with care", Hold: "Hold"}[v]
-}
-
-// Severity is how a caution that gives the verdict's reason is meant.
-func (v Verdict) Severity() calc.Severity {
-	return [...]calc.Severity{Go: calc.Note, WithCare: calc.Care, Hold: calc.Stop}[v]
 }
 
 // slack keeps a value that stands exactly on a line from falling to either side of it by its last bits.
