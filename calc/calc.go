@@ -43,6 +43,10 @@ type Calculator struct {
 	Work   func(Entry, *Sheet)
 	Memory []words.Msg // what to do around the sum: common practice, in our own words
 
+	Tools []*Tool                         // small forms and buttons that write its fields
+	Drag  func(now Entry, by Point) Texts // what the fields hold once the drawing is dragged; nil: it is not dragged
+	Long  bool                            // too long for the page's own thread at times: worked out beside it, with progress
+
 	// Checked is said under the sources where no published or independent answer was
 	// found to check this calculator against; a test holds it to the truth.
 	Checked words.Msg
@@ -56,6 +60,19 @@ func (c *Calculator) Input(key string) *Input {
 		}
 	}
 	return nil
+}
+
+// Tool is a small form, or a bare button where it asks nothing, that stands by a field
+// and writes texts into one or more fields: a preset, another way to type the same, a nudge.
+type Tool struct {
+	Key    string // unique in its calculator
+	At     string // the key of the input that it stands by
+	Title  words.Msg
+	Inputs []*Input
+
+	// Write gives the texts by key, each as in a link (a point decimal and its unit), and what is said about them. Now is the
+	// calculator's last good entry, own what the tool's inputs hold.
+	Write func(now, own Entry) (Texts, words.Line, []Problem)
 }
 
 // Step is one line of the working. Expr is written in Go's syntax over the

@@ -11,6 +11,7 @@ type Drawing struct {
 	Title  words.Msg
 	Says   words.Line // the same in words, for those who cannot see it
 	Shapes []Shape
+	Plan   bool // to be built from: printed at a stated scale, on more than one sheet where it must
 }
 
 // Point is a place in a drawing.

@@ -112,6 +112,9 @@ func (in *Input) read(text string, h Habit) (Reading, *Problem) {
 }
 
 func (in *Input) readOption(text string) (Reading, *Problem) {
+	if in.Each && strings.ContainsAny(text, ",;") {
+		return in.readOptions(text)
+	}
 	var names []string
 	for _, o := range in.Options {
 		if strings.EqualFold(o.Name, text) {
@@ -121,6 +124,19 @@ func (in *Input) readOption(text string) (Reading, *Problem) {
 	}
 	return Reading{}, &Problem{in.Key, words.Say("{field}: read “{read}”. Choose one of: {names}.",
 		words.Named("field", in.Label), words.Text("read", Cut(text)), words.Text("names", strings.Join(names, ", ")))}
+}
+
+// readOptions reads a choice for each of several things.
+func (in *Input) readOptions(text string) (Reading, *Problem) {
+	var names []string
+	for _, one := range strings.FieldsFunc(text, func(c rune) bool { return c == ',' || c == ';' }) {
+		r, problem := in.readOption(strings.TrimSpace(one))
+		if problem != nil {
+			return Reading{}, problem
+		}
+		names = append(names, r.Text)
+	}
+	return Reading{Text: strings.Join(names, ",")}, nil
 }
 
 func (in *Input) readQuantity(text string, h Habit) (float64, *Problem) {

@@ -1,12 +1,14 @@
 package calc
 
 import (
+	"strings"
+
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
 
 // Input is one thing a calculator asks for: a quantity within limits, one of
-// several Options, or a table of Columns.
+// several Options (or several of them, where Each is true), or a table of Columns.
 type Input struct {
 	Key      string
 	Symbol   string // in the working; "" where the working does not use it
@@ -19,7 +21,20 @@ type Input struct {
 	Usual    []string
 	Options  []Option
 	Columns  []*Input
+	Form     Form // of a table
+	Empty    bool // a table may have no row
+	Each     bool // one of the Options for each of several things, in order; one alone is for all of them
 }
+
+// Form is how the rows of a table stand.
+type Form uint8
+
+// The forms of a table.
+const (
+	Plain  Form = iota // every row has a cell for each column
+	Grid               // one column alone: a row has any number of its cells, and a cell may be missing
+	Groups             // as Plain, and an empty row parts one group of rows from the next
+)
 
 // Option is one choice: its name in links and its words on the page.
 type Option struct {
@@ -68,6 +83,20 @@ func (p Pick) Helped(m words.Msg) Pick { p.Help = m; return p }
 // Of is the name of the option that an entry holds.
 func (p Pick) Of(e Entry) string { return e.read[p.Key].Text }
 
+// Picks is a choice made for each of several things.
+type Picks struct{ *Input }
+
+// ChooseEach declares a choice for each of several things: names of options parted by ",". One alone is for all.
+func ChooseEach(key string, label words.Msg, example string, options ...Option) Picks {
+	return Picks{&Input{Key: key, Label: label, Example: example, Options: options, Each: true}}
+}
+
+// Helped adds a line of help.
+func (p Picks) Helped(m words.Msg) Picks { p.Help = m; return p }
+
+// Of is the names that an entry holds, in order.
+func (p Picks) Of(e Entry) []string { return strings.Split(e.read[p.Key].Text, ",") }
+
 // Rows is a table: rows of cells, one quantity a column.
 type Rows struct{ *Input }
 
@@ -79,5 +108,34 @@ func Tabulate(key string, label words.Msg, example string, columns ...*Input) Ro
 // Helped adds a line of help.
 func (r Rows) Helped(m words.Msg) Rows { r.Help = m; return r }
 
-// Of is the rows that an entry holds, each cell in the base unit of its column.
+// Gridded declares a table of one quantity: rows of any number of cells, where an empty cell is missing (NaN). Every row
+// reads as long as the longest.
+func Gridded(key string, label words.Msg, example string, cell *Input) Rows {
+	return Rows{&Input{Key: key, Label: label, Example: example, Columns: []*Input{cell}, Form: Grid}}
+}
+
+// Grouped has an empty row part one group of rows from the next.
+func (r Rows) Grouped() Rows { r.Form = Groups; return r }
+
+// MayBeEmpty takes a table with no row.
+func (r Rows) MayBeEmpty() Rows { r.Empty = true; return r }
+
+// Groups is the groups of rows that an entry holds.
+func (r Rows) Groups(e Entry) (groups [][][]float64) {
+	var group [][]float64
+	for _, row := range e.read[r.Key].Rows {
+		if row == nil {
+			groups, group = append(groups, group), nil
+			continue
+		}
+		group = append(group, row)
+	}
+	if group != nil {
+		groups = append(groups, group)
+	}
+	return groups
+}
+
+// Of is the rows that an entry holds, each cell in the base unit of its column. Where rows stand
+// in groups, a nil row parts them.
 func (r Rows) Of(e Entry) [][]float64 { return e.read[r.Key].Rows }

@@ -12,7 +12,10 @@ type Sheet struct {
 	Answers  []Answer
 	Cautions []Caution
 	Drawing  Drawing
+	More     []*Drawing // further drawings, each with its own title
+	Tables   []*Table   // lists that an answer is too short for: cuts, an order
 	Problems []Problem
+	going    func(done, of int) bool
 	known    []Term // what the working has named so far: the inputs' symbols, then each result
 }
 
@@ -88,9 +91,24 @@ func (s *Sheet) Refuse(key string, m words.Msg, with ...*words.Arg) {
 	s.Problems = append(s.Problems, Problem{key, l})
 }
 
+// Draw adds a further drawing.
+func (s *Sheet) Draw(title words.Msg) *Drawing {
+	d := &Drawing{Title: title}
+	s.More = append(s.More, d)
+	return d
+}
+
+// Going tells whoever waits how far a long work has come. Where it reports false the work should end with the best
+// that it has so far.
+func (s *Sheet) Going(done, of int) bool { return s.going == nil || s.going(done, of) }
+
 // Solve works an entry out. A sheet with problems keeps nothing else.
-func (c *Calculator) Solve(e Entry) *Sheet {
-	s := &Sheet{}
+func (c *Calculator) Solve(e Entry) *Sheet { return c.SolveWith(e, nil) }
+
+// SolveWith is Solve for one who waits: going, which may be nil, is told how far it has come, and reports
+// false to have it end early.
+func (c *Calculator) SolveWith(e Entry, going func(done, of int) bool) *Sheet {
+	s := &Sheet{going: going}
 	for _, in := range c.Inputs {
 		if in.Symbol != "" && in.As != nil {
 			s.known = append(s.known, Term{in.Symbol, unit.Figure{Kind: in.Kind, Base: e.read[in.Key].Base, As: in.As}})

@@ -1,62 +1,152 @@
 package calc
 
 import (
+	"math"
 	"strings"
 
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
 
-// maxRows keeps a pasted table from freezing a phone.
-const maxRows = 10_000
+// maxRows and maxCells keep a pasted table from freezing a phone.
+const (
+	maxRows  = 10_000
+	maxCells = 1_100_000
+)
 
 // readTable reads rows parted by ";" or a line's end, and cells parted by ",".
 // Where the writer's decimal mark is a comma, cells are parted by a tab or "|".
+// A bare number has the unit that was written last before it in its column.
 func (in *Input) readTable(text string, h Habit) (Reading, *Problem) {
 	r := Reading{Text: text}
-	lines := strings.FieldsFunc(text, func(c rune) bool { return c == ';' || c == '\n' || c == '\r' })
+	lines := strings.FieldsFunc(strings.ReplaceAll(text, "\r", ""), func(c rune) bool { return c == ';' || c == '\n' })
+	if in.Form != Plain {
+		lines = strings.Split(strings.NewReplacer("\r", "", "\n", ";").Replace(text), ";")
+	}
 	if len(lines) > maxRows {
 		return Reading{}, &Problem{in.Key, words.Say("{field}: read {rows} rows. It takes up to {most}.",
 			words.Named("field", in.Label), words.Is("rows", unit.Count(len(lines)), unit.Whole1),
 			words.Is("most", unit.Count(maxRows), unit.Whole1))}
 	}
+	reader := tableReader{in: in, habit: h, last: make([]*unit.Unit, len(in.Columns))}
 	for _, line := range lines {
 		if strings.TrimSpace(line) == "" {
+			reader.part()
 			continue
 		}
-		cells := splitCells(line, h.Decimal)
-		number := unit.Count(len(r.Rows) + 1)
-		if len(cells) != len(in.Columns) {
-			return Reading{}, &Problem{in.Key, words.Say("{field}, row {row}: read “{read}”. A row has {cells} cells.",
-				words.Named("field", in.Label), words.Is("row", number, unit.Whole1), words.Text("read", Cut(line)),
-				words.Is("cells", unit.Count(len(in.Columns)), unit.Whole1))}
+		if problem := reader.line(line); problem != nil {
+			return Reading{}, problem
 		}
-		row := make([]float64, len(cells))
-		for i, cell := range cells {
-			base, problem := in.Columns[i].readQuantity(strings.TrimSpace(cell), h)
-			if problem != nil {
-				return Reading{}, &Problem{in.Key, words.Say("{field}, row {row}: {problem}", words.Named("field", in.Label),
-					words.Is("row", number, unit.Whole1), words.Also("problem", problem.Says))}
-			}
-			row[i] = base
-		}
-		r.Rows = append(r.Rows, row)
 	}
-	if len(r.Rows) == 0 {
+	r.Rows = reader.finish()
+	if len(r.Rows) == 0 && !in.Empty {
 		return Reading{}, &Problem{in.Key, words.Say("{field}: read nothing. Give at least one row, as in {example}.",
 			words.Named("field", in.Label), words.Text("example", in.Example))}
 	}
 	return r, nil
 }
 
-func splitCells(line string, decimal byte) []string {
-	if strings.ContainsAny(line, "\t|") {
-		return strings.FieldsFunc(line, func(c rune) bool { return c == '\t' || c == '|' })
+// tableReader gathers the rows of one table.
+type tableReader struct {
+	in    *Input
+	habit Habit
+	rows  [][]float64
+	last  []*unit.Unit // the unit written last in each column
+	cells int
+	count int // rows that are not empty
+}
+
+// part takes an empty line: it parts groups.
+func (t *tableReader) part() {
+	if t.in.Form == Groups && len(t.rows) > 0 && t.rows[len(t.rows)-1] != nil {
+		t.rows = append(t.rows, nil)
 	}
-	if decimal == ',' {
+}
+
+func (t *tableReader) line(line string) *Problem {
+	t.count++
+	number := unit.Count(t.count)
+	cells := splitCells(line, t.habit.Decimal, t.in.Form == Grid)
+	t.cells += len(cells)
+	switch {
+	case t.in.Form != Grid && len(cells) != len(t.in.Columns):
+		return &Problem{t.in.Key, words.Say("{field}, row {row}: read “{read}”. A row has {cells} cells.",
+			words.Named("field", t.in.Label), words.Is("row", number, unit.Whole1), words.Text("read", Cut(line)),
+			words.Is("cells", unit.Count(len(t.in.Columns)), unit.Whole1))}
+	case t.cells > maxCells:
+		return &Problem{t.in.Key, words.Say("{field}: read more than {most} cells, which is all that it takes.",
+			words.Named("field", t.in.Label), words.Is("most", unit.Count(maxCells), unit.Whole1))}
+	}
+	row := make([]float64, len(cells))
+	for i, cell := range cells {
+		cell = strings.TrimSpace(cell)
+		column := min(i, len(t.in.Columns)-1)
+		if cell == "" && t.in.Form == Grid {
+			row[i] = math.NaN()
+			continue
+		}
+		base, problem := t.cell(column, cell)
+		if problem != nil {
+			return &Problem{t.in.Key, words.Say("{field}, row {row}: {problem}", words.Named("field", t.in.Label),
+				words.Is("row", number, unit.Whole1), words.Also("problem", problem.Says))}
+		}
+		row[i] = base
+	}
+	t.rows = append(t.rows, row)
+	return nil
+}
+
+// cell reads one cell; a bare number has the unit written last in its column.
+func (t *tableReader) cell(column int, text string) (float64, *Problem) {
+	in := t.in.Columns[column]
+	u := unit.Ends(in.Kind, text)
+	if u == nil && t.last[column] != nil {
+		if base, fault := unit.Read(in.Kind, text, unit.Habit{Decimal: t.habit.Decimal, Bare: t.last[column]}); fault == nil && in.Min <= base && base <= in.Max {
+			return base, nil
+		}
+	}
+	base, problem := in.readQuantity(text, t.habit)
+	if problem == nil && u != nil {
+		t.last[column] = u
+	}
+	return base, problem
+}
+
+// finish drops the parting after the last group and makes the rows of a grid one length.
+func (t *tableReader) finish() [][]float64 {
+	rows := t.rows
+	if len(rows) > 0 && rows[len(rows)-1] == nil {
+		rows = rows[:len(rows)-1]
+	}
+	if t.in.Form != Grid {
+		return rows
+	}
+	longest := 0
+	for _, row := range rows {
+		longest = max(longest, len(row))
+	}
+	for i := range rows {
+		for len(rows[i]) < longest {
+			rows[i] = append(rows[i], math.NaN())
+		}
+	}
+	return rows
+}
+
+// splitCells parts a line. Every cell of a grid counts, the empty ones too.
+func splitCells(line string, decimal byte, every bool) []string {
+	part := ","
+	switch {
+	case every && strings.Contains(line, "\t"):
+		part = "\t"
+	case every && strings.Contains(line, "|"):
+		part = "|"
+	case strings.ContainsAny(line, "\t|"):
+		return strings.FieldsFunc(line, func(c rune) bool { return c == '\t' || c == '|' })
+	case decimal == ',':
 		return []string{line}
 	}
-	return strings.Split(line, ",")
+	return strings.Split(line, part)
 }
 
 // WrittenTable writes rows as the reader takes them, with every digit: ";" between rows, and cells parted by
@@ -83,7 +173,9 @@ func (in *Input) table(rows [][]float64, s unit.Style, write func(*Input, float6
 			if j > 0 {
 				b.WriteString(part)
 			}
-			b.WriteString(write(in.Columns[j], base, s))
+			if base == base { // a missing cell stays empty
+				b.WriteString(write(in.Columns[min(j, len(in.Columns)-1)], base, s))
+			}
 		}
 	}
 	return b.String()
