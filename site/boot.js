@@ -2,9 +2,11 @@
 // and no more. Attributes of its tag:
 //   data-program  the program, relative to the page
 //   data-root     the top of the site, relative to the page
+//   data-home     the contents page in the language of the page (the program reads it)
+//   data-words    the messages of that language, relative to the page; none: English
 //   data-failed   what to say where the program cannot run (no words live here)
 (() => {
-  const { program, root, failed } = document.currentScript.dataset;
+  const { program, root, failed, words } = document.currentScript.dataset;
 
   // Before the first paint: what was remembered, so that no page is shown in the wrong light.
   try {
@@ -15,6 +17,25 @@
   } catch {
     // Storage is forbidden: the page stays as it was served.
   }
+
+  // A page in another language than the one that was chosen gives way to its like in that one.
+  try {
+    const chosen = localStorage.getItem("setbook.language");
+    const same = chosen && chosen !== document.documentElement.lang && document.querySelector(`link[rel="alternate"][hreflang="${CSS.escape(chosen)}"]`);
+    if (same) location.replace(same.href + location.hash);
+  } catch {
+    // As above.
+  }
+  addEventListener("click", (event) => {
+    const link = event.target.closest?.("a[data-language]");
+    if (!link) return;
+    link.hash = location.hash; // the entry goes along
+    try {
+      localStorage.setItem("setbook.language", link.dataset.language);
+    } catch {
+      // The other page opens all the same.
+    }
+  });
 
   // Fetch and compile at once, off the main thread.
   const compile = async () => {
@@ -39,8 +60,15 @@
   });
   const parsed = new Promise((ready) => addEventListener("DOMContentLoaded", ready, { once: true }));
 
+  const messages = async () => {
+    if (!words) return;
+    const answer = await fetch(words);
+    if (!answer.ok) throw new Error(words + ": " + answer.status);
+    globalThis.setbookWords = await answer.text(); // the program reads it once
+  };
+
   const start = async () => {
-    const [module] = await Promise.all([compile(), parsed]);
+    const [module] = await Promise.all([compile(), messages(), parsed]);
     await Promise.race([touched, idle()]);
     const go = new Go();
     go.env = { GOGC: "400" }; // fewer collections while keys are typed, for a few megabytes more

@@ -24,6 +24,7 @@ var files embed.FS
 // colours that a browser paints around a page.
 type Assets struct {
 	Style, Program, Boot, Icon, Touch, Manifest string
+	Words                                       map[string]string // the messages of a language, by its tag
 	Light, Dark                                 string
 }
 
@@ -81,18 +82,25 @@ type book struct {
 	reader      words.Reader
 	assets      Assets
 	shell       *template.Template
+	under       string            // the folder of the language's pages, "" or "es/"
+	languages   []*words.Language // every one
+	at          string            // the path of the page that is being made, under that folder
 }
 
 // frame is what the shell's template is filled with.
 type frame struct {
 	W                              phrases
 	A                              Assets
-	Lang, Units                    string
+	Lang, Units, Words             string
+	Others                         []other
 	IsUS, IsMetric                 bool
 	Title, Description, Root, Home string
 	Main                           template.HTML
 	Way                            *way
 }
+
+// other is the same page in another language.
+type other struct{ Tag, Name, Href string }
 
 // entry is a calculator as it is listed.
 type entry struct{ Href, Title, Asks string }
@@ -106,10 +114,11 @@ type stage struct {
 // way leads to the pages before and after, in the order of the work.
 type way struct{ Before, After *entry }
 
-// Pages renders every page of the site. Base is the path at which the site will stand, "/" unless it is
+// Pages renders every page of the site for one reader, in the folder of the reader's language: the first of the languages stands at
+// the top. A renderer gives Root relative to that folder. Base is the path at which the site will stand, "/" unless it is
 // put in a folder: only the page for a missing page needs it, since it may stand for any address.
-func Pages(calculators []*calc.Calculator, r words.Reader, a Assets, base string) ([]Page, error) {
-	b := &book{calculators: calculators, reader: r, assets: a}
+func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.Language, a Assets, base string) ([]Page, error) {
+	b := &book{calculators: calculators, reader: r, assets: a, languages: languages, under: folder(r.Language, languages)}
 	var err error
 	b.shell, err = template.New("").Funcs(template.FuncMap{"word": r.Word}).ParseFS(files, "shell.html")
 	if err != nil {
@@ -122,18 +131,21 @@ func Pages(calculators []*calc.Calculator, r words.Reader, a Assets, base string
 	list := []made{
 		{"index.html", b.contents},
 		{"about/index.html", b.about},
-		{"404.html", func() ([]byte, error) { return b.missing(base) }},
+	}
+	if b.under == "" { // a host has one page for what is missing
+		list = append(list, made{"404.html", func() ([]byte, error) { return b.missing(base) }})
 	}
 	for i := range calculators {
 		list = append(list, made{calculators[i].ID + "/index.html", func() ([]byte, error) { return b.question(i) }})
 	}
 	var pages []Page
 	for _, m := range list {
+		b.at = m.path
 		html, err := m.render()
 		if err != nil {
 			return nil, err
 		}
-		pages = append(pages, Page{m.path, html})
+		pages = append(pages, Page{b.under + m.path, html})
 	}
 	return pages, nil
 }
@@ -197,6 +209,7 @@ func (b *book) page(kind string, inside any, f frame) ([]byte, error) {
 		return nil, err
 	}
 	f.W, f.A, f.Home = shell, b.assets, f.Root
+	b.translated(&f)
 	f.Main = template.HTML(strings.TrimSpace(main.String())) // already escaped by its template
 	f.Lang = b.reader.Language.Tag
 	f.Units, f.IsUS = "us", true
@@ -205,6 +218,32 @@ func (b *book) page(kind string, inside any, f frame) ([]byte, error) {
 	}
 	err := b.shell.ExecuteTemplate(&out, "page", f)
 	return out.Bytes(), err
+}
+
+// folder is where the pages of a language stand, relative to the top of the site.
+func folder(l *words.Language, languages []*words.Language) string {
+	if len(languages) == 0 || l == languages[0] {
+		return ""
+	}
+	return l.Tag + "/"
+}
+
+// translated gives a page its way to the top of the site, its words for the phone, and the same page in the other languages.
+func (b *book) translated(f *frame) {
+	if b.under != "" {
+		f.Root = strings.TrimPrefix(f.Root, "./") + "../"
+	}
+	if name, ok := b.assets.Words[b.reader.Language.Tag]; ok {
+		f.Words = f.Root + name
+	}
+	if b.at == "404.html" {
+		return
+	}
+	for _, l := range b.languages {
+		if l != b.reader.Language {
+			f.Others = append(f.Others, other{l.Tag, l.Name, f.Root + folder(l, b.languages) + strings.TrimSuffix(b.at, "index.html")})
+		}
+	}
 }
 
 func (b *book) titled(m words.Msg) string {

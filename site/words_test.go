@@ -75,7 +75,7 @@ func TestAnotherLanguage(t *testing.T) {
 	}
 	r := Reader()
 	r.Language = &words.Language{Tag: "xx", Say: own}
-	pages, err := Pages(nil, r, Assets{}, "/")
+	pages, err := Pages(nil, r, nil, Assets{}, "/")
 	require.NoError(t, err)
 	require.Len(t, pages, 3)
 	for _, p := range pages {

@@ -59,8 +59,8 @@ func (d *desk) offerCountdowns() {
 	}
 	b := &d.board
 	b.root, b.Reader, b.West, b.kept = root, d.reader, west, true
-	if script, ok := find(document, "script[data-root]"); ok {
-		b.Root = script.GetAttribute("data-root")
+	if script, ok := find(document, "script[data-home]"); ok {
+		b.Root = script.GetAttribute("data-home")
 	}
 	root.SetInnerHTML(b.Frame())
 	b.Show(nil, now())

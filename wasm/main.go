@@ -37,6 +37,7 @@ func main() {
 // open does one thing at a time and lets the browser paint, scroll and take keys in between:
 // the phone is busy enough while it loads. What can be seen comes first.
 func (d *desk) open() {
+	served.Language = language(d.document)
 	d.reader = d.settings()
 	var steps []func()
 	for _, root := range every(js.Global().Get("document"), "section.calculator[data-calculator]") {

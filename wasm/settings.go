@@ -11,8 +11,18 @@ import (
 	"setbook/calc/words"
 )
 
-// served is the reader for whom the build writes every page.
+// served is the reader for whom the build wrote the page: in the page's own language, which the program takes before
+// anything else.
 var served = words.Reader{Language: words.English, Style: unit.Style{System: unit.US, Decimal: '.'}}
+
+// language is the page's own: English, or the one whose messages the head script has fetched.
+func language(document *dom.BasicHTMLElement) *words.Language {
+	text := js.Global().Get("setbookWords")
+	if text.Type() != js.TypeString {
+		return words.English
+	}
+	return words.Read(document.GetAttribute("lang"), text.String())
+}
 
 // settings reads for whom the page is to be written: the attributes that the head
 // script has set from what was remembered, and the decimal mark of the browser.
@@ -25,7 +35,7 @@ func (d *desk) settings() words.Reader {
 	return r
 }
 
-// say gives a message to the person before the page. There is one language yet.
+// say gives a message to the person before the page.
 func say(m words.Msg) string { return served.Word(m) }
 
 // decimal is the decimal mark of the browser's own locale, as far as it is one

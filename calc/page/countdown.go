@@ -12,7 +12,7 @@ import (
 // is and how far the phone's clock stands from UTC at an instant; it never asks.
 type Board struct {
 	Reader words.Reader
-	Root   string                          // the top of the site, relative to the page
+	Root   string                          // the contents page, relative to the page
 	West   func(countdown.Instant) float64 // minutes behind UTC at an instant
 	list   []*countdown.Countdown          // those removed among them, until the page is left
 	gone   map[string]bool                 // removed, and can be brought back

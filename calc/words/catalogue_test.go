@@ -20,6 +20,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/tools/go/packages"
 
+	"setbook/calc/languages"
 	"setbook/calc/words"
 )
 
@@ -224,7 +225,7 @@ func TestCatalogue(t *testing.T) {
 			}
 		}
 	}
-	for _, l := range words.Languages {
+	for _, l := range languages.All {
 		if l != words.English {
 			assert.Empty(t, audit(messages, l))
 		}

@@ -54,17 +54,15 @@ func Also(name string, l Line) *Arg { return &Arg{Name: name, Line: &l} }
 // Named fills a placeholder with a further message that has no placeholder.
 func Named(name string, m Msg) *Arg { return Also(name, Line{Msg: m}) }
 
-// Language is one language: its tag (BCP 47) and its messages by their English.
+// Language is one language: its tag (BCP 47), what it calls itself, and its messages by their English.
 type Language struct {
-	Tag string
-	Say map[Msg]Msg
+	Tag, Name string
+	Say       map[Msg]Msg
 }
 
-// English needs no map: the keys are English.
-var English = &Language{Tag: "en"}
-
-// Languages lists every language, English first.
-var Languages = []*Language{English}
+// English needs no map: the keys are English. Package languages lists the others, which the phone fetches only where
+// they are wanted.
+var English = &Language{Tag: "en", Name: "English"}
 
 // Reader is the person a page is written for: a language and a style of numbers.
 type Reader struct {

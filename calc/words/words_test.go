@@ -33,3 +33,9 @@ func TestLine(t *testing.T) {
 		assert.Equal(t, c.want, words.Reader{Language: c.language, Style: metric}.Line(c.line))
 	}
 }
+
+// What a language writes for the phone comes back as it was.
+func TestALanguageAsAFile(t *testing.T) {
+	l := &words.Language{Tag: "xx", Say: map[words.Msg]words.Msg{"Bed {bed}": "{bed} xx", "Stop": "Xx"}}
+	assert.Equal(t, l, words.Read("xx", l.Text()))
+}

@@ -16,6 +16,7 @@ import (
 	"time"
 
 	"setbook/calc/all"
+	"setbook/calc/languages"
 	"setbook/scripts/internal/repo"
 	"setbook/scripts/internal/stylesheet"
 	"setbook/site"
@@ -129,16 +130,23 @@ func (t tree) fill(wasm, exec []byte, base string) (program, version string, err
 	if err != nil {
 		return "", "", err
 	}
+	a.Words = map[string]string{}
+	for _, l := range languages.All[1:] {
+		a.Words[l.Tag] = t.hashed("words-"+l.Tag+".txt", []byte(l.Text()))
+	}
 	reader := site.Reader()
 	if t[a.Manifest], err = site.Manifest(reader, a, icons); err != nil {
 		return "", "", err
 	}
-	pages, err := site.Pages(all.Calculators(), reader, a, base)
-	if err != nil {
-		return "", "", err
-	}
-	for _, p := range pages {
-		t[p.Path] = p.HTML
+	for _, l := range languages.All {
+		reader.Language = l
+		pages, err := site.Pages(all.Calculators(), reader, languages.All, a, base)
+		if err != nil {
+			return "", "", err
+		}
+		for _, p := range pages {
+			t[p.Path] = p.HTML
+		}
 	}
 	version = t.version()
 	t["sw.js"], err = site.Worker(version, t.addresses())
