@@ -17,7 +17,7 @@ import (
 
 // layers are the packages of calc that are no question, each with those of them that it may import.
 var layers = map[string]string{
-	"calc/unit": "", "calc/words": "unit", "calc/languages": "words", "calc/source": "words", "calc": "unit words source", "calc/markup": "",
+	"calc/unit": "", "calc/words": "unit", "calc/languages": "words", "calc/drill": "calc unit words", "calc/source": "words", "calc": "unit words source", "calc/markup": "",
 	"calc/weather": "calc unit words source", "calc/cutting": "unit", "calc/draw": "calc unit words markup", "calc/link": "calc unit words",
 	"calc/countdown": "unit words markup link", "calc/page": "calc unit words source markup draw link countdown", "calc/all": "calc",
 }

@@ -1,0 +1,103 @@
+package drill
+
+import (
+	"math"
+
+	"setbook/calc"
+	"setbook/calc/unit"
+)
+
+// attempts is how many draws an exercise may take.
+const attempts = 40
+
+// Exercise is one question with its key.
+type Exercise struct {
+	Calculator *calc.Calculator
+	Seed       uint64
+	System     unit.System
+	Texts      calc.Texts // what is given, as in a link
+	Entry      calc.Entry
+	Sheet      *calc.Sheet // the key: nothing of it is shown before it is judged
+	Asked      calc.Answer
+}
+
+// New makes the exercise of a seed. The same calculator, seed and units give the same exercise everywhere. It
+// reports false where no draw gave numbers that a job could have.
+func New(c *calc.Calculator, seed uint64, system unit.System) (Exercise, bool) {
+	example := c.Solve(c.Example())
+	for attempt := range attempts {
+		r := begin(c.ID, seed, attempt)
+		x := Exercise{Calculator: c, Seed: seed, System: system, Texts: calc.Texts{}}
+		for _, in := range c.Inputs {
+			// Some figures stay as the example has them, so that the exercise is about the others.
+			if text := r.text(in, system); r.below(4) > 0 {
+				x.Texts[in.Key] = text
+			}
+		}
+		entry, problems := c.Read(x.Texts, calc.Habit{Decimal: '.'})
+		if len(problems) > 0 {
+			continue
+		}
+		x.Entry, x.Sheet = entry, c.Solve(entry)
+		if x.plausible() && x.ask(r, example) {
+			return x, true
+		}
+	}
+	return Exercise{}, false
+}
+
+// plausible reports whether a crew would go on with such a job.
+func (x *Exercise) plausible() bool {
+	if len(x.Sheet.Problems) > 0 {
+		return false
+	}
+	for _, c := range x.Sheet.Cautions {
+		if c.Severity == calc.Stop {
+			return false
+		}
+	}
+	return true
+}
+
+// ask picks the figure to be worked out: one that is shown large, where it has a figure.
+func (x *Exercise) ask(r *random, example *calc.Sheet) bool {
+	var can []calc.Answer
+	for _, main := range []bool{true, false} {
+		for _, a := range x.Sheet.Answers {
+			if like, ok := example.Answer(a.Key); a.Main == main && ok && askable(a, like) {
+				can = append(can, a)
+			}
+		}
+		if len(can) > 0 {
+			break
+		}
+	}
+	if len(can) == 0 {
+		return false
+	}
+	x.Asked = can[r.below(len(can))]
+	return true
+}
+
+// askable reports whether an answer is a figure that can be asked for and is of the size of the example's.
+func askable(a, like calc.Answer) bool {
+	if a.Reads.Msg != "" || a.Is.Kind == unit.KindDate || a.Is.Kind == unit.KindClock || a.Is.Base == 0 {
+		return false
+	}
+	if a.Is.Kind == unit.KindTemperature {
+		return math.Abs(a.Is.Base-like.Is.Base) < 30
+	}
+	share := math.Abs(a.Is.Base / like.Is.Base)
+	return like.Is.Base == 0 || 0.05 <= share && share <= 20
+}
+
+// Set is the exercises of one sheet or one round: as many as asked for, but for draws that no job could have.
+func Set(c *calc.Calculator, seed uint64, count int, system unit.System) []Exercise {
+	var set []Exercise
+	for i := uint64(0); len(set) < count && i < 2*uint64(count); i++ {
+		if x, ok := New(c, seed*1_000_003+i, system); ok {
+			set = append(set, x)
+		}
+	}
+	return set
+}
