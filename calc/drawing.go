@@ -47,6 +47,8 @@ type Shape struct {
 	Away   float64      // how far the dimension line stands off, in text heights; negative: the other side
 	Label  words.Line
 	Anchor Anchor
+	Rings  [][]Point   // an area or line in many pieces, written as one path, in place of Points
+	Room   unit.Length // of a label: left out where it would be longer than this as drawn; 0: always written
 }
 
 // Anchor is which end of a label stands at its point.
@@ -74,10 +76,29 @@ func (d *Drawing) Line(of Stuff, points ...Point) {
 	d.Shapes = append(d.Shapes, Shape{Points: points, Of: of})
 }
 
+// Areas draws many closed outlines of one material as one path: thousands of pavers stay light.
+func (d *Drawing) Areas(of Stuff, rings [][]Point) {
+	if len(rings) > 0 {
+		d.Shapes = append(d.Shapes, Shape{Rings: rings, Closed: true, Of: of})
+	}
+}
+
+// Lines draws many open lines as one path.
+func (d *Drawing) Lines(of Stuff, lines [][]Point) {
+	if len(lines) > 0 {
+		d.Shapes = append(d.Shapes, Shape{Rings: lines, Of: of})
+	}
+}
+
 // Dim draws a dimension line between two points, standing off to the left of the way
 // from the first to the second by so many text heights.
 func (d *Drawing) Dim(from, to Point, away float64, is unit.Figure) {
 	d.Shapes = append(d.Shapes, Shape{Points: []Point{from, to}, Dim: &is, Away: away})
+}
+
+// Mark writes a label in the middle of a place so wide, where it fits as drawn.
+func (d *Drawing) Mark(at Point, room unit.Length, l words.Line) {
+	d.Shapes = append(d.Shapes, Shape{Points: []Point{at}, Label: l, Room: room})
 }
 
 // Note writes a label at a point.

@@ -54,6 +54,10 @@ func (s *scene) figure(shape *calc.Shape, x, y, ux, uy, off float64) {
 	if off*uy > 0 { // the line stands to the right
 		side = text
 	}
+	if s.turned { // the sheet is turned a quarter to the left: to be upright there
+		s.letters(x+side-text*0.7, y, words, "middle", "dim-text", 90)
+		return
+	}
 	s.letters(x+side, y, words, "middle", "dim-text", -90)
 }
 

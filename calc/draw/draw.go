@@ -25,26 +25,33 @@ const (
 
 // SVG writes the drawing. The id must be unique on its page: the title, the description and the hatches
 // are named after it. A drawing with a shape that has no size or is not finite is written without that shape.
+// Behind a plan follow its sheets for paper, which a screen does not show.
 func SVG(d *calc.Drawing, id string, r words.Reader) string {
-	s := scene{r: r, id: id, box: empty}
+	s := scene{r: r, id: id, box: empty, plan: d.Plan}
 	if !s.fit(d) {
 		return ""
 	}
 	for i := range d.Shapes {
 		s.shape(&d.Shapes[i])
 	}
+	if d.Plan {
+		return s.svg(d) + sheets(d, &s)
+	}
 	return s.svg(d)
 }
 
 // scene is a drawing on its way to the page: its scale, what is drawn so far and how far that reaches.
 type scene struct {
-	r     words.Reader
-	id    string
-	scale float64 // px a micrometre
-	body  markup.Writer
-	over  markup.Writer // dimensions and labels, over the shapes
-	used  [calc.Strong + 1]bool
-	box   box
+	r      words.Reader
+	id     string
+	scale  float64 // px a micrometre
+	body   markup.Writer
+	over   markup.Writer // dimensions and labels, over the shapes
+	used   [calc.Strong + 1]bool
+	box    box
+	plan   bool // its shapes are drawn again on paper, at another scale and with lines of the same width
+	turned bool // on paper a quarter to the left
+	bare   bool // shapes are measured and not written: the paper takes those of the screen
 }
 
 type box struct{ x0, y0, x1, y1 float64 }
@@ -59,10 +66,12 @@ func (b *box) add(x, y float64) {
 // fit finds the scale at which all shapes fit.
 func (s *scene) fit(d *calc.Drawing) bool {
 	b := empty
-	for _, shape := range d.Shapes {
-		for _, p := range shape.Points {
-			if finite(p) {
-				b.add(float64(p.X), float64(p.Y))
+	for i := range d.Shapes {
+		for _, ring := range rings(&d.Shapes[i]) {
+			for _, p := range ring {
+				if finite(p) {
+					b.add(float64(p.X), float64(p.Y))
+				}
 			}
 		}
 	}
@@ -83,10 +92,20 @@ func (s *scene) at(p calc.Point) (x, y float64) {
 	return float64(p.X) * s.scale, -float64(p.Y) * s.scale
 }
 
+// rings are the lines of a shape, one or many.
+func rings(shape *calc.Shape) [][]calc.Point {
+	if shape.Rings != nil {
+		return shape.Rings
+	}
+	return [][]calc.Point{shape.Points}
+}
+
 func (s *scene) shape(shape *calc.Shape) {
-	for _, p := range shape.Points {
-		if !finite(p) {
-			return
+	for _, ring := range rings(shape) {
+		for _, p := range ring {
+			if !finite(p) {
+				return
+			}
 		}
 	}
 	switch {
@@ -100,39 +119,58 @@ func (s *scene) shape(shape *calc.Shape) {
 }
 
 func (s *scene) outline(shape *calc.Shape) {
-	var path strings.Builder
-	for i, p := range shape.Points {
-		x, y := s.at(p)
-		s.box.add(x, y)
-		if i == 0 {
-			path.WriteString("M")
-		} else {
-			path.WriteString("L")
+	if s.bare {
+		for _, ring := range rings(shape) {
+			for _, p := range ring {
+				s.box.add(s.at(p))
+			}
 		}
-		path.WriteString(markup.Number(x) + " " + markup.Number(y))
+		return
+	}
+	var path strings.Builder
+	for _, ring := range rings(shape) {
+		for i, p := range ring {
+			x, y := s.at(p)
+			s.box.add(x, y)
+			if i == 0 {
+				path.WriteString("M")
+			} else {
+				path.WriteString("L")
+			}
+			path.WriteString(markup.Number(x) + " " + markup.Number(y))
+		}
+		if shape.Closed {
+			path.WriteString("Z")
+		}
 	}
 	fill := "none"
 	if shape.Closed {
-		path.WriteString("Z")
 		s.used[shape.Of] = true
 		if hatches[shape.Of].size > 0 {
 			fill = "url(#" + s.id + "-" + names[shape.Of] + ")"
 			s.body.Put(`<path class="ground s-%" d="%"/>`, names[shape.Of], path.String())
 		}
 	}
-	s.body.Put(`<path class="line s-%" fill="%" d="%"/>`, names[shape.Of], fill, path.String())
+	s.body.Put(`<path class="line s-%" vector-effect="%" fill="%" d="%"/>`, names[shape.Of], markup.If(s.plan, "non-scaling-stroke"), fill, path.String())
 }
 
 func (s *scene) label(shape *calc.Shape) {
 	x, y := s.at(shape.Points[0])
-	s.letters(x, y+text/3, s.r.Line(shape.Label), anchors[shape.Anchor], "note-text", 0)
+	says := s.r.Line(shape.Label)
+	if shape.Room > 0 && length(says) > float64(shape.Room)*s.scale {
+		return
+	}
+	s.letters(x, y+text/3, says, anchors[shape.Anchor], "note-text", 0)
 }
 
 var anchors = [...]string{calc.Middle: "middle", calc.Start: "start", calc.End: "end"}
 
-// letters writes a text, and counts the room it takes at six tenths of its height a letter.
+// length is the room that a text takes, at six tenths of its height a letter.
+func length(words string) float64 { return float64(utf8.RuneCountInString(words)) * text * 0.6 }
+
+// letters writes a text, and counts the room it takes.
 func (s *scene) letters(x, y float64, words, anchor, class string, turn float64) {
-	long := float64(utf8.RuneCountInString(words)) * text * 0.6
+	long := length(words)
 	left := x - long/2
 	switch anchor {
 	case "start":
@@ -163,7 +201,13 @@ func (s *scene) svg(d *calc.Drawing) string {
 	w.Put(`<svg class="drawing" viewBox="% % % %" role="img" aria-labelledby="%-title %-says" xmlns="http://www.w3.org/2000/svg"><title id="%-title">%</title><desc id="%-says">%</desc>`,
 		n(b.x0), n(b.y0), n(b.x1-b.x0), n(b.y1-b.y0), s.id, s.id, s.id, s.r.Word(d.Title), s.id, s.r.Line(d.Says))
 	s.patterns(&w)
+	if s.plan {
+		w.Put(`<g class="plan-shapes" id="%-shapes">`, s.id)
+	}
 	w.Markup(s.body.String())
+	if s.plan {
+		w.Put(`</g>`)
+	}
 	w.Markup(s.over.String())
 	w.Put(`</svg>`)
 	return w.String()
