@@ -59,18 +59,19 @@ func (x *Exercise) plausible() bool {
 	return true
 }
 
-// ask picks the figure to be worked out: one that is shown large, where it has a figure.
+// ask picks the figure to be worked out: mostly one that is shown large, where it has a figure.
 func (x *Exercise) ask(r *random, example *calc.Sheet) bool {
-	var can []calc.Answer
-	for _, main := range []bool{true, false} {
-		for _, a := range x.Sheet.Answers {
-			if like, ok := example.Answer(a.Key); a.Main == main && ok && askable(a, like) {
-				can = append(can, a)
+	var main, can []calc.Answer
+	for _, a := range x.Sheet.Answers {
+		if like, ok := example.Answer(a.Key); ok && askable(a, like) {
+			can = append(can, a)
+			if a.Main {
+				main = append(main, a)
 			}
 		}
-		if len(can) > 0 {
-			break
-		}
+	}
+	if len(main) > 0 && r.below(4) > 0 {
+		can = main
 	}
 	if len(can) == 0 {
 		return false
