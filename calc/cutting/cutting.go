@@ -66,7 +66,9 @@ func Nest(sheet Size, kerf unit.Length, pieces []Piece, going func(done, of int)
 	if len(p.misfits) > 0 {
 		return Plan{}, p.misfits
 	}
-	return p.emit(p.construct()), nil
+	f := &search{problem: p, random: 1}
+	bound := p.bound()
+	return p.emit(f.run(bound, going), bound), nil
 }
 
 // hair is what a length may be off by and still count as whole micrometres: rounding of sums.

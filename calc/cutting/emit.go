@@ -3,133 +3,108 @@ package cutting
 import "setbook/calc/unit"
 
 // emit writes the layouts as a plan.
-func (p *problem) emit(sheets []layout) Plan {
-	plan := Plan{Bound: p.area()}
-	for _, s := range sheets {
-		e := emitter{p: p}
-		e.sheet(s)
+func (p *problem) emit(sheets []layout, bound int) Plan {
+	plan := Plan{Bound: bound}
+	for i := range sheets {
+		e := emitter{problem: p, across: sheets[i].across, w: p.w - p.kerf, l: p.l - p.kerf}
+		if e.across {
+			e.w, e.l = e.l, e.w
+		}
+		e.sheet(&sheets[i])
 		plan.Sheets, plan.Cuts = append(plan.Sheets, e.placed), append(plan.Cuts, e.cuts)
 	}
 	return plan
 }
 
-// area is the least number of sheets that hold the area of the pieces.
-func (p *problem) area() int {
-	total := 0
-	for _, r := range p.pieces {
-		total += r.w * r.l
-	}
-	sheet := p.w * p.l
-	return (total + sheet - 1) / sheet
-}
-
-// emitter writes one sheet. Parts lie from low to high, both in real micrometres.
+// emitter writes one sheet, w by l as its layout counts. Parts lie from low to high, both in real micrometres.
 type emitter struct {
-	p      *problem
+	*problem
+	across bool
+	w, l   int
 	placed []Placed
 	cuts   []Cut
 }
 
-// lanes is where things of these lengths (a kerf in each) lie in a part: the first at its low end, the last at its high
-// end so that both keep the sheet's own edge, and what is left over lies between the last two.
-func (e *emitter) lanes(low, high int, lengths []int) []int {
-	at, total := make([]int, len(lengths)), 0
-	for i, l := range lengths {
-		at[i] = low + total
-		total += l
-	}
-	if n := len(lengths); n > 1 {
-		at[n-1] = high + e.p.kerf - lengths[n-1]
-	}
-	return at
-}
-
-// part cuts a part into lanes.
+// part cuts a part into lanes of these lengths (a kerf in each) and gives where each begins. The first lies at the low
+// end and the last at the high end, so that both keep the sheet's own edge and what is left over lies between; one alone
+// lies at the high end where hang says so.
 func (e *emitter) part(stage int, upright bool, low, high, from, to int, lengths []int, hang bool) []int {
-	k := e.p.kerf
-	at := e.lanes(low, high, lengths)
-	n := len(lengths)
-	if n == 1 && hang {
-		at[0] = high + k - lengths[0]
-	}
-	cut := func(x int, beyond bool) {
-		e.cuts = append(e.cuts, Cut{Stage: stage, Upright: upright, At: unit.Length(x), Beyond: beyond, From: unit.Length(from), To: unit.Length(to)})
-	}
-	for i, x := range at[:n-1] {
-		cut(x+lengths[i]-k, false)
-	}
-	switch last := at[n-1]; {
-	case n == 1 && hang:
-		if last > low {
-			cut(last, true)
+	at, next := make([]int, len(lengths)), low
+	last := len(lengths) - 1
+	for i, l := range lengths {
+		at[i] = next
+		if i == last && (i > 0 || hang) {
+			at[i] = high + e.kerf - l
+			if at[i] > next {
+				e.cut(stage, upright, true, at[i], from, to)
+			}
+		} else if end := at[i] + l - e.kerf; end < high {
+			e.cut(stage, upright, false, end, from, to)
 		}
-	case n == 1:
-		if last+lengths[0]-k < high {
-			cut(last+lengths[0]-k, false)
-		}
-	case last > at[n-2]+lengths[n-2]:
-		cut(last, true)
+		next = at[i] + l
 	}
 	return at
 }
 
-func (e *emitter) sheet(s layout) {
-	w, l, k := e.p.w-e.p.kerf, e.p.l-e.p.kerf, e.p.kerf
+func (e *emitter) cut(stage int, upright, beyond bool, at, from, to int) {
+	e.cuts = append(e.cuts, Cut{Stage: stage, Upright: upright != e.across, At: unit.Length(at), Beyond: beyond,
+		From: unit.Length(from), To: unit.Length(to)})
+}
+
+func (e *emitter) sheet(s *layout) {
+	inside := make([][]int, len(s.strips)) // the stacks of each strip
+	for j, c := range s.stacks {
+		inside[c.strip] = append(inside[c.strip], j)
+	}
+	on := make([][]item, len(s.stacks)) // the pieces of each stack
+	for _, it := range s.items {
+		on[it.stack] = append(on[it.stack], it)
+	}
 	lengths := make([]int, len(s.strips))
 	for i, t := range s.strips {
 		lengths[i] = t.l
 	}
-	for i, y := range e.part(1, false, 0, l, 0, w, lengths, false) {
-		t := s.strips[i]
-		top := y + t.l - k
-		hang := i > 0 && top == l
-		widths := make([]int, len(t.stacks))
-		for j, c := range t.stacks {
-			widths[j] = c.w
+	for i, y := range e.part(1, false, 0, e.l, 0, e.w, lengths, false) {
+		top := y + lengths[i] - e.kerf
+		widths := make([]int, len(inside[i]))
+		for j, c := range inside[i] {
+			widths[j] = s.stacks[c].w
 		}
-		for j, x := range e.part(2, true, 0, w, y, top, widths, false) {
-			e.stack(t.stacks[j], x, y, x+t.stacks[j].w-k, top, hang)
+		for j, x := range e.part(2, true, 0, e.w, y, top, widths, false) {
+			e.stack(on[inside[i][j]], x, y, x+widths[j]-e.kerf, top)
 		}
 	}
 }
 
-// stack cuts a stack that fills its part in width. Hang has its pieces at the top of the part.
-func (e *emitter) stack(c stack, left, bottom, right, top int, hang bool) {
-	p, k := e.p, e.p.kerf
-	items := c.items
+// stack cuts pieces off a stack as wide as the widest.
+func (e *emitter) stack(items []item, left, bottom, right, top int) {
 	lengths := make([]int, len(items))
 	for i, it := range items {
-		_, lengths[i] = p.lying(it)
+		_, lengths[i] = e.lying(it.piece, it.turned, e.across)
 	}
+	hang := top == e.l && bottom > 0
 	for i, y := range e.part(3, false, bottom, top, left, right, lengths, hang) {
-		w, l := p.lying(items[i])
-		x := left
-		if right == p.w-k && left > 0 {
-			x = right + k - w
-			if x > left {
-				e.cuts = append(e.cuts, Cut{4, true, unit.Length(x), true, unit.Length(y), unit.Length(y + l - k)})
-			}
-		} else if x+w-k < right {
-			e.cuts = append(e.cuts, Cut{4, true, unit.Length(x + w - k), false, unit.Length(y), unit.Length(y + l - k)})
-		}
-		e.placed = append(e.placed, Placed{Piece: items[i].piece, X: unit.Length(x), Y: unit.Length(y), Turned: items[i].turned,
-			Factory: p.factory(x, y, x+w-k, y+l-k)})
+		w, _ := e.lying(items[i].piece, items[i].turned, e.across)
+		end := y + lengths[i] - e.kerf
+		x := e.part(4, true, left, right, y, end, []int{w}, right == e.w && left > 0)[0]
+		e.place(items[i], x, y, x+w-e.kerf, end)
 	}
 }
 
-// factory is which sides of a rectangle lie on the sheet's own edges.
-func (p *problem) factory(left, bottom, right, top int) (e Edges) {
-	if left == 0 {
-		e |= Left
+func (e *emitter) place(it item, left, bottom, right, top int) {
+	q := Placed{Piece: it.piece, Turned: it.turned, X: unit.Length(left), Y: unit.Length(bottom)}
+	sides := [4]struct {
+		own  bool
+		edge Edges
+	}{{left == 0, Left}, {bottom == 0, Bottom}, {right == e.w, Right}, {top == e.l, Top}}
+	if e.across {
+		q.X, q.Y = q.Y, q.X
+		sides[0].edge, sides[1].edge, sides[2].edge, sides[3].edge = Bottom, Left, Top, Right
 	}
-	if bottom == 0 {
-		e |= Bottom
+	for _, side := range sides {
+		if side.own {
+			q.Factory |= side.edge
+		}
 	}
-	if right == p.w-p.kerf {
-		e |= Right
-	}
-	if top == p.l-p.kerf {
-		e |= Top
-	}
-	return e
+	e.placed = append(e.placed, q)
 }

@@ -9,6 +9,8 @@ type problem struct {
 	kerf    int
 	pieces  []rect
 	misfits []int
+	total   int // area of the pieces
+	scale   float64
 }
 
 // rect is a piece and the ways it may lie.
@@ -29,39 +31,17 @@ func pose(sheet Size, kerf unit.Length, pieces []Piece) *problem {
 			p.misfits = append(p.misfits, i)
 		}
 		p.pieces[i] = r
+		p.total += r.w * r.l
 	}
+	p.scale = 1 / float64(p.w*p.l)
 	return p
 }
 
-// lying is a piece's size as it lies.
-func (p *problem) lying(it item) (w, l int) {
-	r := p.pieces[it.piece]
-	if it.turned {
+// lying is a piece's size as it lies, as a layout counts.
+func (p *problem) lying(piece int, turned, across bool) (w, l int) {
+	r := &p.pieces[piece]
+	if turned != across {
 		return r.l, r.w
 	}
 	return r.w, r.l
-}
-
-// item is a piece as it lies.
-type item struct {
-	piece  int
-	turned bool
-}
-
-// stack is pieces one above the other: as wide as the widest.
-type stack struct {
-	w, l  int
-	items []item
-}
-
-// strip is stacks side by side: as long as the longest.
-type strip struct {
-	w, l   int
-	stacks []stack
-}
-
-// layout is the strips of one sheet, one above the other.
-type layout struct {
-	l      int
-	strips []strip
 }
