@@ -14,6 +14,7 @@ import (
 
 	"setbook/calc"
 	"setbook/calc/all"
+	"setbook/calc/csv"
 	"setbook/calc/link"
 	"setbook/calc/unit"
 	"setbook/calc/words"
@@ -27,7 +28,8 @@ const help = `solve works one calculator's entry out.
 ID is a calculator ("bed"). The entry is the same text that a share link carries after its "#".
 Each text carries its unit: "1/2 in", "6' 3 1/2\"", "5.2 qt", "73 F". A key that is left out takes
 the calculator's example, and the result says so. A table is given inline ("0 m,0 m;6 m,0 m") or
-as @file.csv. An entry that cannot be worked exits 2 and says what is wrong with which key.
+as @file.csv, as spreadsheets write it: cells parted by a tab, else by ;, else by commas. In the first two a
+comma is a decimal mark. A file that can be read in two ways is refused; -decimal . or -decimal , can tell. An entry that cannot be worked exits 2 and says what is wrong with which key.
 
 Flags:
 `
@@ -90,7 +92,9 @@ func run(args []string, out, errs io.Writer) int {
 // read parses the entry, with the contents of a file in the place of each @file.
 func read(c *calc.Calculator, text string, h calc.Habit) (calc.Entry, []calc.Problem) {
 	texts, problems := link.Parse(text)
+	habits := map[string]calc.Habit{}
 	for key, value := range texts {
+		habits[key] = h
 		path, ok := strings.CutPrefix(value, "@")
 		if !ok {
 			continue
@@ -102,9 +106,16 @@ func read(c *calc.Calculator, text string, h calc.Habit) (calc.Entry, []calc.Pro
 			continue
 		}
 		texts[key] = string(held)
+		if in := c.Input(key); in != nil && len(in.Columns) > 0 {
+			table, fault := csv.Read(texts[key], h.Decimal, in.Form == calc.Grid)
+			if fault.Msg != "" {
+				problems = append(problems, calc.Problem{Key: key, Says: fault})
+			}
+			texts[key], habits[key] = table.Text, calc.Habit{Decimal: table.Decimal, System: h.System}
+		}
 	}
 	if len(problems) > 0 {
 		return calc.Entry{}, problems
 	}
-	return c.Read(texts, h)
+	return c.ReadEach(texts, habits)
 }

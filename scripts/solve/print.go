@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"math"
 	"strings"
 
 	"setbook/calc"
@@ -19,16 +20,17 @@ type jsonSheet struct {
 	ID       string                `json:"id"`
 	Entry    map[string]jsonEntry  `json:"entry"`
 	Answers  map[string]jsonAnswer `json:"answers"`
+	Tables   []jsonTable           `json:"tables,omitempty"`
 	Steps    []jsonStep            `json:"steps"`
 	Cautions []jsonCaution         `json:"cautions"`
 }
 
 type jsonEntry struct {
-	Value   *float64    `json:"value,omitempty"`
-	Rows    [][]float64 `json:"rows,omitempty"`
-	Unit    string      `json:"unit,omitempty"`
-	Text    string      `json:"text"`
-	Example bool        `json:"example,omitempty"`
+	Value   *float64     `json:"value,omitempty"`
+	Rows    [][]*float64 `json:"rows,omitempty"` // null: a missing reading; a null row parts two groups
+	Unit    string       `json:"unit,omitempty"`
+	Text    string       `json:"text"`
+	Example bool         `json:"example,omitempty"`
 }
 
 type jsonAnswer struct {
@@ -61,6 +63,9 @@ func printJSON(out io.Writer, c *calc.Calculator, e calc.Entry, s *calc.Sheet, r
 	for _, a := range s.Answers {
 		sheet.Answers[a.Key] = answerOf(a, r)
 	}
+	for _, t := range s.Tables {
+		sheet.Tables = append(sheet.Tables, tableOf(t, r))
+	}
 	for i := range s.Steps {
 		st := &s.Steps[i]
 		sheet.Steps = append(sheet.Steps, jsonStep{r.Line(st.Says), st.Gives.Symbol + " = " + formula(st, r.Style.System),
@@ -78,18 +83,25 @@ func entryOf(in *calc.Input, reading calc.Reading) jsonEntry {
 	case len(in.Options) > 0:
 	case len(in.Columns) > 0:
 		for _, row := range reading.Rows {
-			var cells []float64
-			for i, base := range row {
-				value, _ := in.Columns[i].Kind.SI(base)
-				cells = append(cells, value)
-			}
-			e.Rows = append(e.Rows, cells)
+			e.Rows = append(e.Rows, rowOf(in, row))
 		}
 	default:
 		value, symbol := in.Kind.SI(reading.Base)
 		e.Value, e.Unit = &value, symbol
 	}
 	return e
+}
+
+// rowOf is a row in SI, nil where a cell is missing or where the row parts two groups.
+func rowOf(in *calc.Input, row []float64) (cells []*float64) {
+	for i, base := range row {
+		if value, _ := in.Columns[min(i, len(in.Columns)-1)].Kind.SI(base); !math.IsNaN(value) {
+			cells = append(cells, &value)
+		} else {
+			cells = append(cells, nil)
+		}
+	}
+	return cells
 }
 
 func answerOf(a calc.Answer, r words.Reader) jsonAnswer {
@@ -118,7 +130,8 @@ func encode(out io.Writer, v jsonValue) {
 	e := json.NewEncoder(out)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", "  ")
-	// Only plain structs of strings and finite numbers come here: calctest holds every answer finite.
+	// Only plain structs of strings and finite numbers come here: calctest holds every answer finite, and a missing
+	// reading is null.
 	if err := e.Encode(v); err != nil {
 		fmt.Fprintln(out, err)
 	}
@@ -132,7 +145,7 @@ func printText(out io.Writer, c *calc.Calculator, e calc.Entry, s *calc.Sheet, r
 		if reading.Example {
 			taken = "  (" + r.Word("not given: the example was taken") + ")"
 		}
-		fmt.Fprintf(out, "  %-16s %s%s\n", in.Key, strings.TrimSpace(reading.Text), taken)
+		fmt.Fprintf(out, "  %-16s %s%s\n", in.Key, short(reading), taken)
 	}
 	fmt.Fprintf(out, "\n%s\n", r.Word("Answers"))
 	for _, a := range s.Answers {
@@ -144,6 +157,9 @@ func printText(out io.Writer, c *calc.Calculator, e calc.Entry, s *calc.Sheet, r
 				&words.Arg{Name: "low", Figure: &low}, &words.Arg{Name: "high", Figure: &high}))
 		}
 		fmt.Fprintf(out, "  %-16s %s: %s\n", a.Key, r.Word(a.Label), text)
+	}
+	for _, t := range s.Tables {
+		printTable(out, t, r)
 	}
 	fmt.Fprintf(out, "\n%s\n", r.Word("The working, step by step"))
 	for i := range s.Steps {
@@ -179,12 +195,25 @@ func printInput(out io.Writer, indent string, in *calc.Input, r words.Reader) {
 			names = append(names, o.Name)
 		}
 		takes = strings.Join(names, ", ")
+		if in.Each {
+			takes += "; one for all, or one each as in " + names[0] + "," + names[len(names)-1]
+		}
 	case len(in.Columns) > 0:
 		var columns []string
 		for _, column := range in.Columns {
 			columns = append(columns, column.Key)
 		}
 		takes = "rows of " + strings.Join(columns, ", ")
+		switch {
+		case in.Form == calc.Grid:
+			takes = "rows of any number of " + columns[0] + ", an empty cell is a missing one"
+		case in.Form == calc.Groups:
+			takes += ", an empty row between groups"
+		}
+		if in.Empty {
+			takes += ", or none"
+		}
+		takes += "; inline or as @file.csv"
 	default:
 		low, high := unit.Figure{Kind: in.Kind, Base: in.Min, As: in.As}, unit.Figure{Kind: in.Kind, Base: in.Max, As: in.As}
 		takes = r.Style.PrintBoth(low) + " to " + r.Style.PrintBoth(high)

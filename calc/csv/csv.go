@@ -1,0 +1,141 @@
+// Package csv reads a file of cells as spreadsheets write it, and gives it as the text that a field of a table takes.
+//
+// Cells are parted by a tab where the file has one, else by ";", else by ",". Where cells are parted by a tab or ";", a
+// comma in a cell is a decimal mark, which is what spreadsheets write where the comma is one. A file of which every row is
+// one comma between digits may be one column or two, and is refused. Cells in quotes are those of RFC 4180; a
+// first line "sep=;" is taken at its word.
+package csv
+
+import (
+	"strings"
+	"unicode/utf8"
+
+	"setbook/calc/words"
+)
+
+const (
+	notText   words.Msg = "The file is not plain text. Save it as CSV in UTF-8."
+	nothing   words.Msg = "The file holds nothing."
+	twoWays   words.Msg = "“{read}”: the comma may part two cells or be a decimal mark. Save the file with ; or a tab between its cells."
+	bothMarks words.Msg = "“{one}” and “{other}”: a comma and a point cannot both be decimal marks. Save the file with one of them."
+)
+
+// Text is a file as the text of a table: rows parted by line ends, cells by "," or, where that is the decimal mark, by "|".
+type Text struct {
+	Text    string
+	Decimal byte // '.' or ','
+}
+
+// Read reads a file. Known is the decimal mark of whoever reads it, 0 where that is not known; every has each empty cell
+// before the last of its row count, as in a grid. A fault with a message says why the file is not taken.
+func Read(file string, known byte, every bool) (Text, words.Line) {
+	file = strings.TrimPrefix(file, "\uFEFF")
+	if !utf8.ValidString(file) || strings.ContainsAny(file, "\x00\uFFFD") {
+		return Text{}, words.Line{Msg: notText}
+	}
+	r := reader{every: every}
+	if len(file) > 5 && strings.EqualFold(file[:4], "sep=") {
+		r.part, file = file[4], file[5:]
+	}
+	if read := r.parting(file, known); read != "" {
+		return Text{}, words.Say(twoWays, words.Text("read", read))
+	}
+	r.write(file)
+	switch {
+	case r.seen[0] != "" && r.seen[1] != "":
+		return Text{}, words.Say(bothMarks, words.Text("one", r.seen[0]), words.Text("other", r.seen[1]))
+	case r.either != "" && r.seen[1] == "" && known != '.':
+		return Text{}, words.Say(twoWays, words.Text("read", r.either))
+	case r.b.Len() == 0:
+		return Text{}, words.Line{Msg: nothing}
+	}
+	if r.seen[0] != "" {
+		return Text{strings.ReplaceAll(r.b.String(), "\x00", " | "), ','}, words.Line{}
+	}
+	return Text{strings.ReplaceAll(r.b.String(), "\x00", ", "), '.'}, words.Line{}
+}
+
+// reader gathers the cells of one file. While it is not known which decimal mark they have, a NUL stands between them.
+type reader struct {
+	part   byte // between cells
+	inline bool // ";" ends a row, as it does in a field
+	every  bool
+	b      strings.Builder
+	row    []string
+	blank  int       // rows with no cell that are not written yet
+	rows   int       // that are written
+	wide   int       // cells of the widest row
+	seen   [2]string // the first cell with a comma, and with a point, as its decimal mark
+	either string    // a cell whose comma may stand between groups of digits
+}
+
+// parting finds what stands between cells. What it gives back is a row that can be read in two ways.
+func (r *reader) parting(file string, known byte) string {
+	var tabs, semicolons, commas, loose, points, lines, inLine int
+	one := true // every row so far is one comma between digits
+	quoted, first, start := false, "", 0
+	for i := 0; i <= len(file); i++ {
+		c := at(file, i)
+		switch {
+		case c == '"' && (quoted || opens(at(file, i-1))):
+			quoted = !quoted
+		case quoted && i < len(file):
+		case c == '\t':
+			tabs++
+		case c == ';':
+			semicolons++
+		case c == ',':
+			commas++
+			inLine++
+			if !digit(at(file, i-1)) || !digit(at(file, i+1)) {
+				loose++
+			}
+		case c == '.' && digit(at(file, i+1)):
+			points++
+		case c == '\n' || i == len(file):
+			if line := strings.TrimSpace(file[start:i]); line != "" {
+				lines++
+				one = one && inLine == 1
+				if first == "" {
+					first = cut(line)
+				}
+			}
+			inLine, start = 0, i+1
+		}
+	}
+	switch {
+	case r.part != 0:
+	case tabs > 0:
+		r.part = '\t'
+	case semicolons > 0 && commas > 0 && loose == 0 && lines == 1 && known == 0:
+		return first
+	case semicolons > 0 && commas > 0 && (loose > 0 || lines == 1 && known == '.'):
+		r.part, r.inline = ',', true
+	case semicolons > 0:
+		r.part = ';'
+	case commas > 0 && one && loose == 0 && points == 0 && known != '.':
+		return first
+	default:
+		r.part = ','
+	}
+	return ""
+}
+
+// at is a byte of a text, a line's end where there is none.
+func at(text string, i int) byte {
+	if i < 0 || i >= len(text) {
+		return '\n'
+	}
+	return text[i]
+}
+
+func opens(before byte) bool { return strings.IndexByte("\n\r\t;,", before) >= 0 }
+
+func digit(c byte) bool { return '0' <= c && c <= '9' }
+
+func cut(text string) string {
+	if len(text) > 40 {
+		return strings.ToValidUTF8(text[:40], "") + "…"
+	}
+	return text
+}
