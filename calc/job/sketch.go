@@ -2,12 +2,6 @@ package job
 
 import "setbook/calc/countdown"
 
-// Read reads a record; it gives a whole job or problems, never both.
-func Read(text string) (*Job, []Problem) { return nil, nil }
-
-// Write writes a record, in one way for each job: JSON, an item of a list a line.
-func Write(j *Job) string { return "" }
-
 // Pack writes a small job as the text of a link's fragment, and reports false where it is too large for one.
 func Pack(j *Job) (string, bool) { return "", false }
 
@@ -18,20 +12,21 @@ func Unpack(text string) (*Job, []Problem) { return nil, nil }
 func Diff(old, new *Job) []Change { return nil }
 
 // Summarise is what a list shows of a job.
-func Summarise(j *Job) Summary { return Summary{ID: j.ID, Name: j.Name, Place: j.Place, Changed: j.Changed} }
+func Summarise(j *Job) Summary {
+	return Summary{ID: j.ID, Name: j.Name, Place: j.Place, Changed: j.Changed}
+}
 
 // Search keeps the summaries that hold every word of a query, the last changed first.
 func Search(list []Summary, query string) []Summary { return list }
 
 // FromEntries makes a job out of what a browser held before there were jobs: the last entry of each calculator by its ID,
 // and the countdowns by theirs.
-func FromEntries(id string, entries, countdowns map[string]string, now countdown.Instant) *Job { return nil }
+func FromEntries(id string, entries, countdowns map[string]string, now countdown.Instant) *Job {
+	return nil
+}
 
 // Fed gives an entry's link with the weather of the job in the place of its own, where the calculator asks for it.
 func (j *Job) Fed(e Entry, find Find) string { return e.Link }
 
 // Today tells the state of a job at an instant.
 func Today(j *Job, now countdown.Instant, find Find) *Day { return &Day{} }
-
-// Demo is an invented job, from slab to hand-over, as it stood at an instant: a countdown runs, one is over.
-func Demo(now countdown.Instant) *Job { return &Job{} }
