@@ -47,6 +47,9 @@ type Calculator struct {
 	Drag  func(now Entry, by Point) Texts // what the fields hold once the drawing is dragged; nil: it is not dragged
 	Long  bool                            // too long for the page's own thread at times: worked out beside it, with progress
 
+	// Origin is where its formula comes from, in two sentences for a student who sees the drawing beside them.
+	Origin words.Msg
+
 	// Checked is said under the sources where no published or independent answer was
 	// found to check this calculator against; a test holds it to the truth.
 	Checked words.Msg

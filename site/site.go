@@ -131,6 +131,7 @@ func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.La
 	list := []made{
 		{"index.html", b.contents},
 		{"about/index.html", b.about},
+		{"class/index.html", b.class},
 	}
 	if b.under == "" { // a host has one page for what is missing
 		list = append(list, made{"404.html", func() ([]byte, error) { return b.missing(base) }})
@@ -166,7 +167,8 @@ func (b *book) contents() ([]byte, error) {
 	return b.page("contents", struct {
 		W      phrases
 		Stages []stage
-	}{shell, stages}, frame{Title: b.reader.Word(shell.Name), Description: b.reader.Word(shell.Intro), Root: "./"})
+		Beside []entry
+	}{shell, stages, b.beside()}, frame{Title: b.reader.Word(shell.Name), Description: b.reader.Word(shell.Intro), Root: "./"})
 }
 
 func (b *book) question(i int) ([]byte, error) {

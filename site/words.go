@@ -5,7 +5,7 @@ import "setbook/calc/words"
 // phrases are the words of the shell, by the name that a template calls each by.
 type phrases struct {
 	Name, TitleOf, Skip, Cover, Contents, Intro, NoScript, Failed, Before, After, Way words.Msg
-	Countdowns                                                                        words.Msg
+	Countdowns, Beside                                                                words.Msg
 	Units, US, Metric, UnitsUS, UnitsMetric                                           words.Msg
 	Look, Light, Dark, Auto, Local                                                    words.Msg
 	Missing, MissingSays, MissingGo                                                   words.Msg
@@ -28,6 +28,7 @@ var shell = phrases{
 	Way:      "Pages before and after",
 
 	Countdowns: "Countdowns",
+	Beside:     "Beside the work",
 
 	Units:       "Units",
 	US:          "ft °F",

@@ -64,26 +64,32 @@ func TestEveryPhraseIsSaidAndUsed(t *testing.T) {
 	}
 }
 
+var tags = regexp.MustCompile(`<[^>]*>`)
+
 // TestAnotherLanguage renders the pages for a reader of a language that marks each phrase, and looks for
 // a phrase that came through in English.
 func TestAnotherLanguage(t *testing.T) {
 	own := map[words.Msg]words.Msg{}
+	mark := func(m words.Msg) { own[m] = "¤" + words.Msg(strings.ReplaceAll(string(m), " ", "¤")) }
 	v := reflect.ValueOf(shell)
 	for i := range v.NumField() {
-		m := v.Field(i).Interface().(words.Msg)
-		own[m] = "¤" + words.Msg(strings.ReplaceAll(string(m), " ", "¤"))
+		mark(v.Field(i).Interface().(words.Msg))
+	}
+	for _, a := range asides {
+		mark(a.Title)
+		mark(a.Asks)
 	}
 	r := Reader()
 	r.Language = &words.Language{Tag: "xx", Say: own}
 	pages, err := Pages(nil, r, nil, Assets{}, "/")
 	require.NoError(t, err)
-	require.Len(t, pages, 3)
+	require.GreaterOrEqual(t, len(pages), 3)
 	for _, p := range pages {
 		doc, err := html.Parse(strings.NewReader(string(p.HTML)))
 		require.NoError(t, err)
 		for n := range doc.Descendants() {
 			if n.Type == html.TextNode && letter.MatchString(n.Data) {
-				for _, word := range strings.Fields(n.Data) {
+				for _, word := range strings.Fields(tags.ReplaceAllString(n.Data, "")) { // what is for a page without scripts parses as text
 					assert.Contains(t, word, "¤", "%s: %s", p.Path, n.Data)
 				}
 			}

@@ -115,17 +115,21 @@ func (s *section) field(key string) (*dom.BasicHTMLElement, bool) {
 
 // copy puts a link to this entry on the clipboard and says whether it could.
 func (d *desk) copy(s *section) {
-	said := func(m words.Msg) {
+	d.copyLink(d.entries(s), func(text string) {
 		if p, ok := find(s.root.Underlying(), `[data-part="said"]`); ok {
-			p.SetTextContent(say(m))
+			p.SetTextContent(text)
 		}
-	}
+	})
+}
+
+// copyLink puts the address of this page with a fragment on the clipboard and says whether it could.
+func (d *desk) copyLink(fragment string, said func(text string)) {
 	clipboard := js.Global().Get("navigator").Get("clipboard")
 	if !clipboard.Truthy() {
-		said(notCopied) // a page from a plain http address has none
+		said(say(notCopied)) // a page from a plain http address has none
 		return
 	}
 	here := dom.GetWindow().Location()
-	text := here.Origin() + here.Pathname() + "#" + d.entries(s)
-	d.then(clipboard.Call("writeText", text), func(js.Value) { said(copied) }, func() { said(notCopied) })
+	text := here.Origin() + here.Pathname() + "#" + fragment
+	d.then(clipboard.Call("writeText", text), func(js.Value) { said(say(copied)) }, func() { said(say(notCopied)) })
 }

@@ -21,6 +21,7 @@ type desk struct {
 	store    *store // nil until it is open, and where it cannot be
 	address  address
 	board    board
+	class    class
 	flushing bool // what has changed will be kept when the event is over
 	leaving  bool // a new version was accepted: the page is being loaded again
 }
@@ -43,7 +44,7 @@ func (d *desk) open() {
 	for _, root := range every(js.Global().Get("document"), "section.calculator[data-calculator]") {
 		steps = append(steps, func() { d.mount(root) })
 	}
-	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.live, d.prime, d.remember, d.offerUpdates)
+	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.openClass, d.live, d.prime, d.remember, d.offerUpdates)
 	d.next(steps)
 }
 

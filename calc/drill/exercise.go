@@ -92,13 +92,40 @@ func askable(a, like calc.Answer) bool {
 	return like.Is.Base == 0 || 0.05 <= share && share <= 20
 }
 
-// Set is the exercises of one sheet or one round: as many as asked for, but for draws that no job could have.
+// Series gives the exercises of a set one after the other, so that none is made before it is wanted.
+type Series struct {
+	of     *calc.Calculator
+	seed   uint64
+	system unit.System
+}
+
+// Begin opens the set of a number.
+func Begin(c *calc.Calculator, seed uint64, system unit.System) *Series {
+	return &Series{c, seed * 1_000_003, system}
+}
+
+// Next is the next exercise. It reports false where the calculator has none to give.
+func (s *Series) Next() (Exercise, bool) {
+	for range 20 {
+		x, ok := New(s.of, s.seed, s.system)
+		s.seed++
+		if ok {
+			return x, true
+		}
+	}
+	return Exercise{}, false
+}
+
+// Set is the exercises of one sheet.
 func Set(c *calc.Calculator, seed uint64, count int, system unit.System) []Exercise {
 	var set []Exercise
-	for i := uint64(0); len(set) < count && i < 2*uint64(count); i++ {
-		if x, ok := New(c, seed*1_000_003+i, system); ok {
-			set = append(set, x)
+	series := Begin(c, seed, system)
+	for len(set) < count {
+		x, ok := series.Next()
+		if !ok {
+			break
 		}
+		set = append(set, x)
 	}
 	return set
 }
