@@ -39,6 +39,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How much air has the paddle beaten into this mix, by the weight of a struck-off cup?",
 	Inputs: []*calc.Input{cup.Input, empty.Input, full.Input, powder.Input, powderHeavy.Input, liquid.Input, liquidHeavy.Input},
 	Work:   work,
+	Origin: "The mix with no air in it has the mass of its parts over the room that they take, each its mass over its own density. What the weighed cup is lighter than that, as a share, is air: the method by which the air of fresh concrete is found by weight.",
 	Memory: []words.Msg{
 		"Weigh a cup of a good batch first, mixed as the bag says. What a later cup weighs less is air, or too much liquid.",
 		"Fill the cup in three lots, tap it after each until no more large bubbles rise, and strike it off level with a straight edge.",

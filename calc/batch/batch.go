@@ -35,7 +35,8 @@ var Calculator = calc.Calculator{
 	Asks: "How much liquid does this much powder want, and does the mix fit the bucket?",
 	Inputs: []*calc.Input{powder.Input, bag.Input, liquid.Input, liquidMin.Input, liquidMax.Input, liquidHeavy.Input,
 		wetHeavy.Input, bucket.Input},
-	Work: work,
+	Work:   work,
+	Origin: "A bag and its water are mixed in one fixed ratio by mass, so a part of the bag takes the same part of the water. The volume that comes out is the whole mass over its density, because nothing is lost in the bucket.",
 	Memory: []words.Msg{
 		"Liquid first, then powder: less dust, and no dry pocket under the paddle.",
 		"Mix slowly, let it slake as long as the bag says, and mix again without more liquid.",

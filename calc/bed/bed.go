@@ -44,7 +44,8 @@ var Calculator = calc.Calculator{
 	Asks: "How thick a bed does this notch leave, and how many bags is that?",
 	Inputs: []*calc.Input{notch.Input, width.Input, depth.Input, land.Input, hold.Input, skim.Input, hollow.Input,
 		area.Input, waste.Input, bagWets.Input},
-	Work: work,
+	Work:   work,
+	Origin: "Each notch leaves a ridge of its own cross-section, once in every notch and land. Pressed flat, the same mortar is spread over the whole pitch, so the bed is that section over the pitch, less what the tilt of the trowel takes away.",
 	Memory: []words.Msg{
 		"Key the mortar into the slab with the flat of the trowel first, then comb.",
 		"Comb straight, parallel lines, along the short side of the paver, so that air has the short way out.",

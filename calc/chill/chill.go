@@ -20,6 +20,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How cold does this wind make it for people at work?",
 	Inputs: []*calc.Input{air.Input, wind.Input},
 	Work:   work,
+	Origin: "Wind carries the warm air off the skin, and volunteers' faces in a wind tunnel gave the rate. The formula turns that loss into the still air that would cool a face as fast.",
 	Memory: []words.Msg{
 		"Wet gloves are colder than none. Carry two pairs, and dry one while the other works.",
 		"Keep powder, liquid and pavers indoors overnight: a cold bag makes a slow mix.",

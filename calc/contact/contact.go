@@ -33,6 +33,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How much of this lifted paver's back was bedded, and does that do outdoors?",
 	Inputs: []*calc.Input{long.Input, wide.Input, voids.Input, corners.Input},
 	Work:   work,
+	Origin: "Contact is the part of the paver's back that touches mortar: its whole area less the bare patches, over the whole. The drawing shows why corners are counted apart, since the mean may be high while a corner hangs free.",
 	Memory: []words.Msg{
 		"Lift one of the first pavers of the day, one after each change of trowel, mortar or setter, and one now and then.",
 		"Lift it while the mortar is wet, straight up, and look at both faces: back and bed tell the same tale.",

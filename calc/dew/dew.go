@@ -21,6 +21,7 @@ var Calculator = calc.Calculator{
 	Asks:   "Is the slab warm enough over the dew point to prime, seal or bond on?",
 	Inputs: []*calc.Input{air.Input, humidity.Input, surface.Input},
 	Work:   work,
+	Origin: "Warm air holds more water than cold, by the curve that Magnus fitted to measurements. The dew point is where that curve, followed down from the air's own humidity, says full: a surface colder than that is wet.",
 	Memory: []words.Msg{
 		"Measure the slab where it is coldest: in the shade, by the wall, over a cellar.",
 		"Wipe a square of the slab dry and look again in ten minutes. What darkens or beads is dew.",

@@ -22,6 +22,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How fast does this weather take water out of a fresh mortar?",
 	Inputs: []*calc.Input{air.Input, humidity.Input, surface.Input, wind.Input},
 	Work:   work,
+	Origin: "Water leaves a fresh surface by the difference between the vapour pressure at the surface and in the air, and faster in wind. The factors come from Menzel's measurements over water pans, which is why the figure is a warning and no measurement.",
 	Memory: []words.Msg{
 		"Touch the ridges before each paver. If they do not wet the finger, scrape the mortar off and comb anew.",
 		"Comb no more than you can cover before the skin comes; in sun and wind that is one paver's worth.",

@@ -28,6 +28,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How many pails does this film take, and how thick is it when dry?",
 	Inputs: []*calc.Input{area.Input, wet.Input, coats.Input, solids.Input, waste.Input, pail.Input},
 	Work:   work,
+	Origin: "A film is an area times a thickness, which is the volume that the pail must hold. Only the solids stay when it has dried, so the dry film is the wet one times their share.",
 	Memory: []words.Msg{
 		"Clean and sound first: a film holds to dust and to a weak skin of cement, and comes off with them.",
 		"Set the comb into the wet film here and there: the last tooth that comes out wet is the thickness.",

@@ -30,6 +30,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How fast does the paddle turn, counted from a film of it?",
 	Inputs: []*calc.Input{fps.Input, frames.Input, turns.Input},
 	Work:   work,
+	Origin: "A camera takes its frames at even spaces of time, so frames over the frame rate is the time that passed. Turns over that time is the speed; one frame more or less is the doubt that is shown.",
 	Memory: []words.Msg{
 		"Wrap one strip of bright tape on the shaft or one blade: a paddle of two like blades looks the same every half turn.",
 		"Film from above in good light, so that the mark does not smear, with a fixed edge in the picture to count against.",

@@ -33,7 +33,8 @@ var Calculator = calc.Calculator{
 	Asks: "Does the weather let the work go on?",
 	Inputs: []*calc.Input{air.Input, humidity.Input, surface.Input, wind.Input, lowest.Input, bagLow.Input, bagHigh.Input, rain.Input, stage.Input,
 		weather.Latitude.Input, weather.Longitude.Input, weather.Zone.Input, weather.Date.Input, weather.Clock.Input},
-	Work: work,
+	Work:   work,
+	Origin: "Each limit of the bag and the weather is compared with what was measured or forecast, and the worst of them decides. It is a list and not a formula: the drawing shows each limit with the place of today's figure.",
 	Memory: []words.Msg{
 		"Look before each mix, not once a day: slab, sky, wind and crew all move.",
 		"One hold is a hold. Good weather on six counts does not mend the seventh.",

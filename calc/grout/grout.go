@@ -40,7 +40,8 @@ var Calculator = calc.Calculator{
 	Asks: "How much grout do the joints take, and is the joint wide enough?",
 	Inputs: []*calc.Input{paverL.Input, paverW.Input, joint.Input, depth.Input, area.Input, rate.Input, bag.Input,
 		waste.Input, variation.Input, warp.Input, pattern.Input, edges.Input},
-	Work: work,
+	Work:   work,
+	Origin: "Each paver brings one joint along half of each side, so a square metre holds as much joint as its module has, half a length and half a width on each side. The volume is that length by the width and the depth of the joint, and the bag's own rate turns volume into powder.",
 	Memory: []words.Msg{
 		"Rake the joints out and vacuum them before the mortar is hard. Mortar standing high shows through the grout.",
 		"Damp the pavers and the joints before grouting in heat or wind. No water may stand in the joint.",

@@ -23,6 +23,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How hot is this air for people at work, and what does it ask for?",
 	Inputs: []*calc.Input{air.Input, humidity.Input},
 	Work:   work,
+	Origin: "The heat index is a polynomial fitted to a model of how a clothed body sheds heat in the shade. Humid air takes up less sweat, so the same thermometer reads as a hotter day.",
 	Memory: []words.Msg{
 		"Start at first light and stop when the slab is hot. The mortar asks for the same.",
 		"Water within reach of every hand, and shade that somebody sits in.",

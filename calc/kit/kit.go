@@ -33,6 +33,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How much of part A and part B makes this much, and which scale keeps the ratio?",
 	Inputs: []*calc.Input{partA.Input, partB.Input, need.Input},
 	Work:   work,
+	Origin: "A two-part product hardens only in its own ratio, so both parts of the kit are scaled by one and the same fraction. The fraction is what is needed over what the whole kit weighs.",
 	Memory: []words.Msg{
 		"Mix whole kits wherever the job allows it: the maker has weighed them.",
 		"Stir each part in its own pail before any is taken out. What has settled is part of the ratio.",

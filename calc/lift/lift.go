@@ -40,6 +40,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How heavy a load may one person lift like this, and how does this paver compare?",
 	Inputs: []*calc.Input{mass.Input, reach.Input, height.Input, travel.Input, turn.Input, rate.Input, hours.Input, grip.Input},
 	Work:   work,
+	Origin: "A load of 23 kg is the most that the equation grants, in the best place and seldom lifted. Each thing that makes a lift worse multiplies it by a share below one, found from measurements of strength, of strain on the spine and of what people judged they could keep up.",
 	Memory: []words.Msg{
 		"Stack the pallet where the work is, at knuckle height, so that nobody lifts from the ground.",
 		"Stand a paver on its edge and walk it against the body. Flat, it is an arm's length away.",

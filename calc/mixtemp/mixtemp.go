@@ -41,7 +41,8 @@ var Calculator = calc.Calculator{
 	Asks: "How warm will this mix be, and how warm must its liquid be to hit a wanted temperature?",
 	Inputs: []*calc.Input{powder.Input, powderTemp.Input, liquid.Input, liquidTemp.Input, target.Input,
 		heatRatio.Input},
-	Work: work,
+	Work:   work,
+	Origin: "Heat that the warm part gives up is what the cold part takes in, with none lost: that balance is solved for the temperature of the mix. Powder holds about 0.22 of the heat that the same mass of water does, hence the weights in the formula.",
 	Memory: []words.Msg{
 		"Keep bags in the shade in summer and indoors overnight in winter: powder is most of the mass, and most of the heat.",
 		"Run the hose until it has emptied of the water that the sun heated.",

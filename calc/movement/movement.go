@@ -48,7 +48,8 @@ var Calculator = calc.Calculator{
 	Asks: "How wide is the movement joint, and on which paver does it stand?",
 	Inputs: []*calc.Input{span.Input, length.Input, paver.Input, joint.Input, summer.Input, winter.Input, fit.Input,
 		expansion.Input, capability.Input, growth.Input, other.Input, tolerance.Input, structural.Input},
-	Work: work,
+	Work:   work,
+	Origin: "A length grows with its temperature in proportion to both, which is how the coefficient of expansion is defined. A sealant bears only a share of its own width of that movement, so the width is the movement over that share.",
 	Memory: []words.Msg{
 		"Find every joint in the slab first, and chalk it up the edges: a movement joint stands over each.",
 		"Chalk the movement joints on the slab before the first paver, and cut pavers to them, never across them.",

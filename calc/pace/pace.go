@@ -38,7 +38,8 @@ var Calculator = calc.Calculator{
 	Asks: "How far ahead of the pavers may this crew comb, and how large a mix can it use up?",
 	Inputs: []*calc.Input{crew.Input, rate.Input, open.Input, pot.Input, paverL.Input, paverW.Input, joint.Input,
 		bed.Input, yield.Input},
-	Work: work,
+	Work:   work,
+	Origin: "What a crew sets in the open time is the area that may be combed, and what it sets in the pot life is the area of one mix. Both are the crew's own rate times that time, cut down to whole rows of pavers.",
 	Memory: []words.Msg{
 		"Snap the line where a row of whole pavers ends, comb up to it and no further: a straight edge of mortar and a clean joint to start from.",
 		"Touch the ridges. Mortar that no longer comes off on the finger has skinned over: scrape it off, do not comb it again.",

@@ -34,6 +34,7 @@ var Calculator = calc.Calculator{
 	Asks:   "Is this drill too fast for the mix, by how much, and how far may the trigger be pulled?",
 	Inputs: []*calc.Input{speed.Input, diameter.Input, limit.Input},
 	Work:   work,
+	Origin: "In one turn the tip of the paddle goes once round its circle, which is pi times the diameter. Speed is that way times the turns in each second.",
 	Memory: []words.Msg{
 		"Low gear for mortar. Many drills start at 450 rpm, and a hammer drill in its fast gear at 1,000 and more.",
 		"A spiral that lifts from the bottom entrains less air than one that pulls down. Turned the wrong way round it does the opposite.",

@@ -40,6 +40,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How many hours at the bag's temperature are these hours worth to a Portland mix?",
 	Inputs: []*calc.Input{temps.Input, reference.Input, activation.Input, datum.Input},
 	Work:   work,
+	Origin: "The sum of time by the speed of hardening at each temperature is the age that would have hardened as much at the reference. Arrhenius' law gives that speed; the degree-hours of the older rule take it to rise in a straight line from a datum.",
 	Memory: []words.Msg{
 		"Measure the bed, not the air: a probe in a joint, or a thermometer laid on the slab under a board.",
 		"The night counts. Read the lowest, and when it began and ended.",

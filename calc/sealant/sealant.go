@@ -42,7 +42,8 @@ var Calculator = calc.Calculator{
 	Asks: "How many cartridges do the movement joints take, and does a rod fit under the sealant?",
 	Inputs: []*calc.Input{width.Input, depth.Input, run.Input, dome.Input, sag.Input, cartridge.Input, waste.Input,
 		rodRatio.Input, paver.Input, bed.Input},
-	Work: work,
+	Work:   work,
+	Origin: "Sealant fills the section of the joint above the rod along its whole length. A depth of half the width lets the bead stretch with its edges instead of tearing away from them, which is where the rule comes from.",
 	Memory: []words.Msg{
 		"Rake, brush and vacuum the joint down to the slab. Both faces clean, dull and dry; prime where the cartridge says so.",
 		"Tape both edges, push the rod in to one depth with a blunt roller, and do not tear or stretch it.",

@@ -40,6 +40,7 @@ var Calculator = calc.Calculator{
 	Asks:   "Does the slab fall enough to drain away from the building, and how close is it to its limits?",
 	Inputs: []*calc.Input{drop.Input, run.Input, cross.Input},
 	Work:   work,
+	Origin: "Slope is drop over run, as the drawing's triangle shows: its upright side over its level one. Two falls at right angles add as the sides of a right triangle do, by Pythagoras, because water runs down the steepest line.",
 	Memory: []words.Msg{
 		"Measure the drop under a level that is itself checked: turn it end for end, and take the mean.",
 		"Measure at several places. The least fall is the one that ponds.",

@@ -16,6 +16,7 @@ var Calculator = calc.Calculator{
 	Asks:   "Where is the sun, when does it rise and set, and how strong can it be?",
 	Inputs: []*calc.Input{weather.Latitude.Input, weather.Longitude.Input, weather.Zone.Input, weather.Date.Input, weather.Clock.Input},
 	Work:   work,
+	Origin: "The sun's place follows from the day of the year and the time, by the earth's tilt and turning. The shadow of an upright stick, as drawn, is its height over the tangent of the sun's elevation.",
 	Memory: []words.Msg{
 		"Set the side that is in the shade. In the morning that is the west side of the house, after noon the east side.",
 		"Walk the site an hour before the mortar goes down and mark where the shade will run.",

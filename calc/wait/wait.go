@@ -40,6 +40,7 @@ var Calculator = calc.Calculator{
 	Asks:   "How long must this stage wait, in the cold that it meets?",
 	Inputs: []*calc.Input{binder.Input, bagTime.Input, bagTemp.Input, temp.Input},
 	Work:   work,
+	Origin: "Hardening is a reaction, and near room temperature its speed falls to about half for each 10 °C down, which the factor carries from the bag's temperature to today's. It is used one way only: the cold makes the wait longer and the heat never makes it shorter, because the bag has the last word.",
 	Memory: []words.Msg{
 		"Feet, grout and wheels are three waits, each with its own time on the bag. Start one countdown for each.",
 		"Figures of the trade for rapid mortars: on foot after 3 to 4 h, heavy traffic after 24 h. A membrane may be ready in 90 minutes. Other bags say otherwise.",
