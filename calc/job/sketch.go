@@ -2,12 +2,6 @@ package job
 
 import "setbook/calc/countdown"
 
-// Pack writes a small job as the text of a link's fragment, and reports false where it is too large for one.
-func Pack(j *Job) (string, bool) { return "", false }
-
-// Unpack reads what Pack wrote.
-func Unpack(text string) (*Job, []Problem) { return nil, nil }
-
 // Diff lists what taking over another record would change, in the order of the record.
 func Diff(old, new *Job) []Change { return nil }
 
