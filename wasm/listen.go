@@ -3,6 +3,7 @@
 package main
 
 import (
+	"strconv"
 	"syscall/js"
 
 	"honnef.co/go/js/dom/v2"
@@ -23,6 +24,8 @@ func (d *desk) listen(s *section) {
 			d.take(s, f)
 		} else if f, ok := around(e, "data-names"); ok {
 			s.live.CallCountdown(f.GetAttribute("data-names"), f.Get("value").String())
+		} else if f, ok := around(e, "data-each"); ok {
+			d.write(s, func() { s.live.PickEach(f.GetAttribute("data-each"), number(f, "data-at"), f.Get("value").String()) })
 		}
 	}
 	d.on(root, "input", s.spoil, field)
@@ -50,6 +53,23 @@ func (d *desk) take(s *section, f *dom.BasicHTMLElement) {
 	s.live.Type(key, text)
 	s.refresh()
 	d.changed(s)
+}
+
+// write has the fields written by something else than the keyboard: a button, a tool, a choice one by one.
+func (d *desk) write(s *section, by func()) {
+	by()
+	s.refill()
+	s.refresh()
+	d.changed(s)
+}
+
+// number reads a whole number that package page has written into an attribute.
+func number(e *dom.BasicHTMLElement, attribute string) int {
+	n, err := strconv.Atoi(e.GetAttribute(attribute))
+	if err != nil {
+		panic(err)
+	}
+	return n
 }
 
 // changed has kept what the section now holds, where it can be worked: after the event, since the
@@ -95,6 +115,18 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 	}
 	if b, ok := around(e, "data-start"); ok {
 		d.start(s, b.GetAttribute("data-start"))
+		return
+	}
+	if b, ok := around(e, "data-puts"); ok {
+		d.write(s, func() { s.live.Put(b.GetAttribute("data-puts")) })
+		return
+	}
+	if b, ok := around(e, "data-use"); ok {
+		d.write(s, func() { s.live.Use(b.GetAttribute("data-use")) })
+		return
+	}
+	if b, ok := around(e, "data-many"); ok {
+		d.write(s, func() { s.live.CountEach(b.GetAttribute("data-many"), number(b, "data-to")) })
 		return
 	}
 	b, ok := around(e, "data-do")

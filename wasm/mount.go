@@ -93,6 +93,7 @@ func (s *section) address(d *desk) {
 // refresh writes every part that differs from what it was last given, and marks
 // what is wrong.
 func (s *section) refresh() {
+	focus := s.focused()
 	for _, p := range s.live.Parts() {
 		if html, ok := s.shown[p.Name]; ok && html == p.HTML {
 			continue
@@ -102,7 +103,22 @@ func (s *section) refresh() {
 		}
 		s.shown[p.Name] = p.HTML
 	}
+	if focus != "" && s.focused() == "" {
+		s.focus(focus)
+	}
 	s.flag()
+}
+
+// refill writes into each field what it now holds.
+func (s *section) refill() {
+	for _, f := range every(s.root.Underlying(), "[data-key]") {
+		key := f.GetAttribute("data-key")
+		if f.Get("type").String() == "radio" {
+			f.Set("checked", s.live.Checks(key, f.Get("value").String()))
+		} else if text := s.live.Field(key); f.Get("value").String() != text {
+			f.Set("value", text)
+		}
+	}
 }
 
 // rewrite writes everything inside the section, its fields with it. What the person has unfolded stays open,
@@ -121,11 +137,15 @@ func (s *section) rewrite() {
 		}
 	}
 	if focus != "" {
-		if e, ok := find(s.root.Underlying(), focus); ok {
-			e.Focus()
-		}
+		s.focus(focus)
 	}
 	s.flag()
+}
+
+func (s *section) focus(selector string) {
+	if e, ok := find(s.root.Underlying(), selector); ok {
+		e.Focus()
+	}
 }
 
 // focused is a selector of the element in the section that has the focus, or "".
@@ -135,7 +155,7 @@ func (s *section) focused() string {
 		return ""
 	}
 	e := wrap(active)
-	for _, attribute := range []string{"id", "data-do"} {
+	for _, attribute := range []string{"id", "data-do", "data-use", "data-puts"} {
 		if e.HasAttribute(attribute) {
 			return "[" + attribute + `="` + e.GetAttribute(attribute) + `"]`
 		}

@@ -34,6 +34,21 @@ func (b *Board) when(at, now countdown.Instant) (when words.Line, today bool) {
 	return words.Say("{date}, {clock}", words.Also("date", b.date(c, year != thisYear)), clock), false
 }
 
+// When says an instant as the phone's clock shows it, with the day where it is not today.
+func (b *Board) When(at, now countdown.Instant) words.Line {
+	l, _ := b.when(at, now)
+	return l
+}
+
+// Stamp says an instant in full, for paper: its day, its year and its time.
+func (b *Board) Stamp(at countdown.Instant) words.Line {
+	c := b.wall(at)
+	return words.Say("{date}, {clock}", words.Also("date", b.date(c, true)), words.Text("clock", two(c.Hour)+":"+two(c.Minute)))
+}
+
+// Day says the calendar day of an instant.
+func (b *Board) Day(at countdown.Instant) words.Line { return b.date(b.wall(at), true) }
+
 // date is a calendar day, with its year where that is wanted.
 func (b *Board) date(c countdown.Clock, withYear bool) words.Line {
 	year, month, day := c.Date.Civil()

@@ -13,18 +13,12 @@ type Live struct {
 	Calculator *calc.Calculator
 	Name       string // unique on the page: the id of its section
 	reader     words.Reader
-	texts      map[string]typed // what was typed or loaded, by key; the other fields hold the example
-	entry      calc.Entry       // the last good one
+	form                  // its fields
+	tools      []form     // the fields of its tools, in their order
+	entry      calc.Entry // the last good one
 	sheet      *calc.Sheet
-	problems   []calc.Problem    // of what stands in the fields now
-	names      map[string]string // typed for a countdown, by the key of its answer
-}
-
-// typed is a text with the habit that it was written in. It is kept as it was when the
-// page is written for another habit, so that no value drifts by being rewritten.
-type typed struct {
-	text  string
-	habit calc.Habit
+	names      map[string]string     // typed for a countdown, by the key of its answer
+	used       map[string]words.Line // what each tool said when it was used last
 }
 
 // Part is a region of a mounted calculator that changes: the element under the
@@ -33,15 +27,40 @@ type Part struct{ Name, HTML string }
 
 // NewLive mounts a calculator with its example.
 func NewLive(c *calc.Calculator, name string, r words.Reader) *Live {
-	l := &Live{Calculator: c, Name: name, reader: r, texts: map[string]typed{}, entry: c.Example()}
+	l := &Live{Calculator: c, Name: name, reader: r, form: form{of: c, texts: map[string]typed{}}, entry: c.Example()}
+	for _, t := range c.Tools {
+		l.tools = append(l.tools, form{of: &calc.Calculator{Inputs: t.Inputs}, tool: t.Key, texts: map[string]typed{}})
+	}
 	l.sheet = c.Solve(l.entry)
 	return l
 }
 
 // Type takes what a field now holds.
 func (l *Live) Type(key, text string) {
-	l.texts[key] = typed{text, l.habit()}
+	f, in := l.at(key)
+	if in != nil {
+		key = in.Key
+	}
+	f.texts[key] = typed{text, l.habit()}
+	if f != &l.form {
+		_, f.problems = f.read()
+		return
+	}
 	l.work()
+}
+
+// put writes texts into fields, each as in a link.
+func (l *Live) put(texts calc.Texts) {
+	for key, text := range texts {
+		l.texts[key] = typed{text: text}
+	}
+	l.work()
+}
+
+// Put takes what a button of a table puts into fields, as link text.
+func (l *Live) Put(text string) {
+	texts, _ := link.Parse(text)
+	l.put(texts)
 }
 
 // Load takes a link: from the address bar, or as it was remembered. It reports whether
@@ -68,7 +87,6 @@ func (l *Live) Example() {
 // Address writes the whole page for another reader: other units, another language.
 func (l *Live) Address(r words.Reader) {
 	l.reader = r
-	l.work()
 }
 
 // Link is the last good entry as link text.
@@ -85,7 +103,10 @@ func (l *Live) Stale() bool { return len(l.problems) > 0 }
 func (l *Live) Sheet() *calc.Sheet { return l.sheet }
 
 // Invalid reports whether the text of a field cannot be worked.
-func (l *Live) Invalid(key string) bool { return l.problem(key) != nil }
+func (l *Live) Invalid(key string) bool {
+	f, in := l.at(key)
+	return in != nil && f.problem(in.Key) != nil
+}
 
 func (l *Live) habit() calc.Habit {
 	h := calc.Habit{Decimal: l.reader.Style.Decimal, System: l.reader.Style.System}
@@ -97,11 +118,7 @@ func (l *Live) habit() calc.Habit {
 
 // work reads every field in the habit that it was typed in and works the entry out.
 func (l *Live) work() bool {
-	texts, habits := calc.Texts{}, map[string]calc.Habit{}
-	for key, t := range l.texts {
-		texts[key], habits[key] = t.text, t.habit
-	}
-	entry, problems := l.Calculator.ReadEach(texts, habits)
+	entry, problems := l.read()
 	l.problems = problems
 	if len(problems) > 0 {
 		return false
@@ -115,48 +132,13 @@ func (l *Live) work() bool {
 	return true
 }
 
-func (l *Live) problem(key string) *calc.Problem {
-	for i := range l.problems {
-		if l.problems[i].Key == key {
-			return &l.problems[i]
-		}
-	}
-	return nil
-}
-
-// Field is the text that stands in a field: as it was typed, or as the reader would write it.
+// Field is the text that stands in a field.
 func (l *Live) Field(key string) string {
-	in := l.Calculator.Input(key)
+	f, in := l.at(key)
 	if in == nil {
 		return ""
 	}
-	t := l.typed(in)
-	if _, touched := l.texts[key]; !touched {
-		if offered, ok := in.Offered(in.Example, l.reader.Style); ok {
-			return offered
-		}
-	}
-	if t.habit == l.habit() {
-		return t.text
-	}
-	if shown, ok := in.Shown(t.text, t.habit, l.reader.Style); ok {
-		return shown
-	}
-	return t.text
-}
-
-// typed is what stands in a field, before it is rewritten for the reader.
-func (l *Live) typed(in *calc.Input) typed {
-	if t, ok := l.texts[in.Key]; ok {
-		return t
-	}
-	return typed{in.Example, calc.Habit{Decimal: '.'}}
-}
-
-// value is a field's own reading, whatever is wrong in another.
-func (l *Live) value(in *calc.Input) (base float64, ok bool) {
-	t := l.typed(in)
-	return in.Value(t.text, t.habit)
+	return l.text(f, in)
 }
 
 // With shows a sheet that was worked elsewhere, as the tests do.

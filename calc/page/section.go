@@ -4,6 +4,8 @@
 package page
 
 import (
+	"strconv"
+
 	"setbook/calc"
 	"setbook/calc/draw"
 	"setbook/calc/markup"
@@ -29,11 +31,12 @@ func (w *writer) put(made string, messages ...words.Msg) {
 // HTML is everything inside the calculator's section.
 func (l *Live) HTML() string {
 	w := &writer{r: l.reader}
-	w.Put(`<div class="head" data-part="head" role="status">`)
+	w.Put(`<div class="head"><div data-part="head" role="status">`)
 	w.Markup(l.head())
-	w.put(`</div><form class="asks" autocomplete="off" aria-label="%">`, "What the sum needs")
+	w.put(`</div></div><form class="asks" autocomplete="off" aria-label="%">`, "What the sum needs")
 	for _, in := range l.Calculator.Inputs {
-		l.field(w, in)
+		l.field(w, &l.form, in)
+		l.toolsAt(w, in)
 	}
 	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`+
 		`<p class="said" data-part="said" role="status"></p></div></form><div class="sheet">`, "Back to the example", "Copy a link to this")
@@ -43,6 +46,9 @@ func (l *Live) HTML() string {
 	w.Put(`<figure class="drawing" data-part="drawing">`)
 	w.Markup(l.drawing())
 	w.Put(`</figure>`)
+	l.origin(w)
+	l.region(w, "figures", l.figures())
+	l.region(w, "tables", l.tables())
 	l.fold(w, "working", "The working, step by step", l.working())
 	if len(l.Calculator.Memory) > 0 {
 		l.fold(w, "memory", "Around the sum", l.memory())
@@ -69,10 +75,22 @@ func (l *Live) fold(w *writer, part string, title words.Msg, made string) {
 func (l *Live) Parts() []Part {
 	parts := []Part{
 		{"head", l.head()}, {"answers", l.answers()}, {"start", l.start()}, {"cautions", l.cautions()},
-		{"drawing", l.drawing()}, {"working", l.working()}, {"sources", l.sources()},
+		{"drawing", l.drawing()}, {"figures", l.figures()}, {"tables", l.tables()}, {"working", l.working()}, {"sources", l.sources()},
 	}
-	for _, in := range l.Calculator.Inputs {
-		parts = append(parts, Part{"note-" + in.Key, l.note(in)})
+	parts = l.notes(parts, &l.form)
+	for i := range l.tools {
+		parts = l.notes(parts, &l.tools[i])
+	}
+	return l.said(parts)
+}
+
+// notes adds what stands under each field of a form.
+func (l *Live) notes(parts []Part, f *form) []Part {
+	for _, in := range f.of.Inputs {
+		parts = append(parts, Part{"note-" + f.key(in), l.note(f, in)})
+		if in.Each {
+			parts = append(parts, Part{"each-" + f.key(in), l.each(f, in)})
+		}
 	}
 	return parts
 }
@@ -183,12 +201,30 @@ func (l *Live) cautions() string {
 }
 
 func (l *Live) drawing() string {
-	if len(l.sheet.Drawing.Shapes) == 0 {
-		return ""
-	}
 	w := &writer{r: l.reader}
-	w.Markup(draw.SVG(&l.sheet.Drawing, l.Name+"-drawing", l.reader))
-	w.Put(`<figcaption><b>%</b> %</figcaption>`, l.reader.Word(l.sheet.Drawing.Title), l.reader.Line(l.sheet.Drawing.Says))
+	l.figure(w, &l.sheet.Drawing, l.Name+"-drawing")
+	return w.String()
+}
+
+// figure writes a drawing and the words under it, or nothing where it has no shapes.
+func (l *Live) figure(w *writer, d *calc.Drawing, id string) {
+	if len(d.Shapes) == 0 {
+		return
+	}
+	w.Markup(draw.SVG(d, id, l.reader))
+	w.Put(`<figcaption><b>%</b> %</figcaption>`, l.reader.Word(d.Title), l.reader.Line(d.Says))
+}
+
+// figures is every further drawing.
+func (l *Live) figures() string {
+	w := &writer{r: l.reader}
+	for i, d := range l.sheet.More {
+		if len(d.Shapes) > 0 {
+			w.Put(`<figure class="drawing">`)
+			l.figure(w, d, l.Name+"-figure-"+strconv.Itoa(i+1))
+			w.Put(`</figure>`)
+		}
+	}
 	return w.String()
 }
 
