@@ -34,7 +34,7 @@ func (p *problem) bound() int {
 	if p.l != p.w {
 		along = weighings(lengths, p.l, most)
 	}
-	best := 0
+	best := p.crowd(kinds)
 	for i, f := range across {
 		for j, g := range along {
 			if p.w == p.l && j < i {
@@ -57,6 +57,11 @@ type kind struct {
 
 func (p *problem) kinds() []kind {
 	sorted := slices.Clone(p.pieces)
+	for i := range sorted {
+		if r := &sorted[i]; r.flat && r.quarter && r.w < r.l {
+			r.w, r.l = r.l, r.w // it lies either way
+		}
+	}
 	slices.SortFunc(sorted, func(a, b rect) int {
 		switch {
 		case a.w != b.w:
@@ -79,6 +84,57 @@ func (p *problem) kinds() []kind {
 		kinds = append(kinds, kind{rect: r, count: 1})
 	}
 	return kinds
+}
+
+// crowd is how many pieces can be named of which no two fit on one sheet: each needs its own. They are taken greedily,
+// the largest first.
+func (p *problem) crowd(kinds []kind) int {
+	order := make([]*kind, len(kinds))
+	for i := range kinds {
+		order[i] = &kinds[i]
+	}
+	slices.SortStableFunc(order, func(a, b *kind) int { return b.w*b.l - a.w*a.l })
+	n := 0
+	var in []*kind
+	for _, k := range order {
+		if slices.ContainsFunc(in, func(o *kind) bool { return p.share(k, o) }) {
+			continue
+		}
+		if in = append(in, k); len(in) > crowdWork {
+			break
+		}
+		if n++; !p.share(k, k) {
+			n += k.count - 1
+		}
+	}
+	return n
+}
+
+const crowdWork = 2000
+
+// share reports whether two pieces fit on one sheet: side by side one way or the other, since a straight line parts any two
+// rectangles.
+func (p *problem) share(a, b *kind) bool {
+	for _, x := range a.ways() {
+		for _, y := range b.ways() {
+			if x[0]+y[0] <= p.w && max(x[1], y[1]) <= p.l || x[1]+y[1] <= p.l && max(x[0], y[0]) <= p.w {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// ways are the sizes of a piece as it may lie, twice the same where there is one way.
+func (r *rect) ways() [2][2]int {
+	given, turned := [2]int{r.w, r.l}, [2]int{r.l, r.w}
+	switch {
+	case !r.quarter:
+		return [2][2]int{given, given}
+	case !r.flat:
+		return [2][2]int{turned, turned}
+	}
+	return [2][2]int{given, turned}
 }
 
 // weighing is a dual feasible function at each of some lengths and at the whole. A length past the whole weighs nothing that matters.

@@ -1,6 +1,23 @@
 package cutting
 
-// construct places every piece, the largest first by some measure.
+// rough sets the pieces one after another, the largest first, by each of the measures of large, and keeps the plan of the
+// fewest sheets.
+func (f *search) rough() []layout {
+	var best []layout
+	for measure := range measures {
+		for _, across := range [2]bool{false, true} {
+			if across && !f.sided {
+				continue
+			}
+			if s := f.construct(measure, across); best == nil || len(s) < len(best) {
+				best = s
+			}
+		}
+	}
+	return best
+}
+
+// construct sets every piece into the best place of all sheets, or on a new sheet.
 func (f *search) construct(measure int, across bool) []layout {
 	order := make([]int, len(f.pieces))
 	for i := range order {
@@ -10,8 +27,7 @@ func (f *search) construct(measure int, across bool) []layout {
 	var sheets []*layout
 	for _, piece := range order {
 		if !f.settle(sheets, piece) {
-			s := &layout{across: across}
-			sheets = append(sheets, s)
+			sheets = append(sheets, &layout{across: across})
 			f.settle(sheets[len(sheets)-1:], piece)
 		}
 	}

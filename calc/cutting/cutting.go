@@ -66,9 +66,17 @@ func Nest(sheet Size, kerf unit.Length, pieces []Piece, going func(done, of int)
 	if len(p.misfits) > 0 {
 		return Plan{}, p.misfits
 	}
-	f := &search{problem: p, random: 1}
 	bound := p.bound()
-	return p.emit(f.run(bound, going), bound), nil
+	return p.emit(p.search().run(bound, going), bound), nil
+}
+
+// Rough is Nest in a small part of the time: what setting the pieces one after another gives.
+func Rough(sheet Size, kerf unit.Length, pieces []Piece) (Plan, []int) {
+	p := pose(sheet, kerf, pieces)
+	if len(p.misfits) > 0 {
+		return Plan{}, p.misfits
+	}
+	return p.emit(p.search().rough(), p.bound()), nil
 }
 
 // hair is what a length may be off by and still count as whole micrometres: rounding of sums.
