@@ -36,6 +36,7 @@ func Conform(t *testing.T, c *calc.Calculator) {
 
 var (
 	keyShape    = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
+	sentence    = regexp.MustCompile(`[.?](\s|$)`)
 	symbolShape = regexp.MustCompile(`^\p{L}[\p{L}0-9]*(_[\p{L}0-9]+)?$`)
 )
 
@@ -44,6 +45,7 @@ func declaration(t *testing.T, c *calc.Calculator) {
 	assert.NotEmpty(t, c.Title)
 	assert.True(t, strings.HasSuffix(string(c.Asks), "?"), "Asks is a question: %q", c.Asks)
 	assert.NotEmpty(t, c.Memory, "what to do around the sum")
+	assert.Len(t, sentence.FindAllString(string(c.Origin), -1), 2, "where the formula comes from, in two sentences: %q", c.Origin)
 	seen := map[string]bool{}
 	for _, in := range c.Inputs {
 		assert.Regexp(t, keyShape, in.Key)
