@@ -22,6 +22,14 @@ type pass struct {
 	wrote bool // something was written in this object
 
 	cells *[]cell
+	lines *[]line
+}
+
+// line is one object of a list as a person may see it.
+type line struct {
+	list  string
+	label words.Msg
+	cells []cell
 }
 
 // cell is one field of an object as a person may see it.
@@ -187,10 +195,15 @@ func (p *pass) write(fields func(*pass), depth int) {
 }
 
 // list is a field that holds a list of objects, each on a line of its own. Grow makes room for one more, which the fields
-// of the last are then read into; shrink takes it away again. A list is compared by compare, not here.
-func (p *pass) list(key string, most, count int, grow, shrink func(), fields func(i int, p *pass)) {
+// of the last are then read into; shrink takes it away again. The label names one object.
+func (p *pass) list(key string, label words.Msg, most, count int, grow, shrink func(), fields func(i int, p *pass)) {
 	switch {
 	case p.cells != nil:
+		for i := range count {
+			l := line{list: key, label: label}
+			fields(i, &pass{cells: &l.cells})
+			*p.lines = append(*p.lines, l)
+		}
 	case p.to != nil:
 		if count == 0 {
 			return

@@ -105,20 +105,6 @@ type Problem struct {
 	Says         words.Line
 }
 
-// Summary is what a list of jobs shows of one.
-type Summary struct {
-	ID, Name, Place string
-	Changed         countdown.Instant
-	Entries         []string // names of the entries, and IDs of their calculators
-}
-
-// Change is one thing that an import would change: Path is where, Was and Will are the texts before and after, "" for none.
-type Change struct {
-	Path      string
-	Says      words.Line
-	Was, Will string
-}
-
 // Find gives a calculator by its ID: all.ByID.
 type Find func(id string) (*calc.Calculator, bool)
 

@@ -79,18 +79,18 @@ func (j *Job) fields(p *pass) {
 	p.when("changed", "Changed", &j.Changed, true)
 	p.whole("revision", &j.Revision)
 	p.object("weather", j.Weather == Weather{}, j.Weather.fields)
-	p.list("entries", MaxEntries, len(j.Entries), func() { j.Entries = append(j.Entries, Entry{}) },
+	p.list("entries", "Entry", MaxEntries, len(j.Entries), func() { j.Entries = append(j.Entries, Entry{}) },
 		func() { j.Entries = j.Entries[:len(j.Entries)-1] }, func(i int, p *pass) { j.Entries[i].fields(p) })
-	p.list("countdowns", MaxCountdowns, len(j.Countdowns), func() { j.Countdowns = append(j.Countdowns, Countdown{}) },
+	p.list("countdowns", "Countdown", MaxCountdowns, len(j.Countdowns), func() { j.Countdowns = append(j.Countdowns, Countdown{}) },
 		func() { j.Countdowns = j.Countdowns[:len(j.Countdowns)-1] }, func(i int, p *pass) { j.Countdowns[i].fields(p) })
-	p.list("mixes", MaxLog, len(j.Mixes), func() { j.Mixes = append(j.Mixes, Mix{}) },
+	p.list("mixes", "Mix", MaxLog, len(j.Mixes), func() { j.Mixes = append(j.Mixes, Mix{}) },
 		func() { j.Mixes = j.Mixes[:len(j.Mixes)-1] }, func(i int, p *pass) { j.Mixes[i].fields(p) })
-	p.list("checks", MaxLog, len(j.Checks), func() { j.Checks = append(j.Checks, Check{}) },
+	p.list("checks", "Check", MaxLog, len(j.Checks), func() { j.Checks = append(j.Checks, Check{}) },
 		func() { j.Checks = j.Checks[:len(j.Checks)-1] }, func(i int, p *pass) { j.Checks[i].fields(p) })
-	p.list("notes", MaxLog, len(j.Notes), func() { j.Notes = append(j.Notes, Note{}) },
+	p.list("notes", "Note", MaxLog, len(j.Notes), func() { j.Notes = append(j.Notes, Note{}) },
 		func() { j.Notes = j.Notes[:len(j.Notes)-1] }, func(i int, p *pass) { j.Notes[i].fields(p) })
 	p.object("handover", j.HandOver.empty(), j.HandOver.fields)
-	p.list("materials", MaxMaterials, len(j.HandOver.Materials), func() { j.HandOver.Materials = append(j.HandOver.Materials, Material{}) },
+	p.list("materials", "Material", MaxMaterials, len(j.HandOver.Materials), func() { j.HandOver.Materials = append(j.HandOver.Materials, Material{}) },
 		func() { j.HandOver.Materials = j.HandOver.Materials[:len(j.HandOver.Materials)-1] },
 		func(i int, p *pass) { j.HandOver.Materials[i].fields(p) })
 }
