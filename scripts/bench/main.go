@@ -15,6 +15,7 @@ import (
 )
 
 const about = `Usage: go run ./scripts/bench [-runs N] [-page PATH] [-lighthouse]
+       go run ./scripts/bench -nest
 
 Builds the site, opens it in Chromium on a phone's screen and prints the median
 of each figure with its lowest and highest. Each run is a site that the browser
@@ -33,6 +34,7 @@ func main() {
 	runs := flag.Int("runs", 5, "how often to measure")
 	path := flag.String("page", "bed/", "page to measure")
 	house := flag.Bool("lighthouse", false, "run Lighthouse too (fetched through npm into the cache), and print its scores")
+	nesting := flag.Bool("nest", false, "only nest published instances, and print the sheets beside the best known")
 	flag.Usage = func() {
 		fmt.Fprint(flag.CommandLine.Output(), about)
 		flag.PrintDefaults()
@@ -40,13 +42,17 @@ func main() {
 	flag.Parse()
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	if err := run(ctx, *runs, *path, *house); err != nil {
+	var only func(ctx context.Context, root, dir string) error // a measurement that needs no browser
+	if *nesting {
+		only = nest
+	}
+	if err := run(ctx, *runs, *path, *house, only); err != nil {
 		fmt.Fprintln(os.Stderr, "bench:", err)
 		os.Exit(1)
 	}
 }
 
-func run(ctx context.Context, runs int, path string, house bool) error {
+func run(ctx context.Context, runs int, path string, house bool, only func(ctx context.Context, root, dir string) error) error {
 	root, err := repo.Root()
 	if err != nil {
 		return err
@@ -56,6 +62,9 @@ func run(ctx context.Context, runs int, path string, house bool) error {
 		return err
 	}
 	defer os.RemoveAll(dir)
+	if only != nil {
+		return only(ctx, root, dir)
+	}
 	made, err := build.Build(ctx, build.Options{Out: filepath.Join(dir, "dist")})
 	if err != nil {
 		return err
