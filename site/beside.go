@@ -10,8 +10,10 @@ type aside struct {
 
 var classAside = aside{"class/", "Class", "Exercises, worksheets with their key, and a link that gives a whole class the same numbers."}
 
+var glossaryAside = aside{"glossary/", "Glossary", "The terms of the trade, each with what it means and a drawing."}
+
 // asides are listed on the contents page under the questions.
-var asides = []aside{classAside}
+var asides = []aside{classAside, glossaryAside}
 
 // beside is the asides as the contents page lists them.
 func (b *book) beside() (list []entry) {

@@ -132,6 +132,7 @@ func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.La
 		{"index.html", b.contents},
 		{"about/index.html", b.about},
 		{"class/index.html", b.class},
+		{"glossary/index.html", b.glossary},
 	}
 	if b.under == "" { // a host has one page for what is missing
 		list = append(list, made{"404.html", func() ([]byte, error) { return b.missing(base) }})

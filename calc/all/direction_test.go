@@ -17,7 +17,7 @@ import (
 
 // layers are the packages of calc that are no question, each with those of them that it may import.
 var layers = map[string]string{
-	"calc/unit": "", "calc/words": "unit", "calc/languages": "words", "calc/drill": "calc unit words", "calc/classroom": "calc unit words markup link drill page", "calc/source": "words", "calc": "unit words source", "calc/markup": "", "calc/surface": "",
+	"calc/unit": "", "calc/words": "unit", "calc/languages": "words", "calc/drill": "calc unit words", "calc/glossary": "calc unit words", "calc/classroom": "calc unit words markup link drill page", "calc/source": "words", "calc": "unit words source", "calc/markup": "", "calc/surface": "",
 	"calc/weather": "calc unit words source", "calc/cutting": "unit", "calc/csv": "words", "calc/draw": "calc unit words markup", "calc/link": "calc unit words",
 	"calc/countdown": "unit words markup link", "calc/datasheet": "calc unit words", "calc/embed": "calc words link", "calc/page": "calc unit words source markup draw link csv countdown", "calc/all": "calc",
 }
