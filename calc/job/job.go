@@ -4,7 +4,6 @@
 package job
 
 import (
-	"setbook/calc"
 	"setbook/calc/countdown"
 	"setbook/calc/words"
 )
@@ -103,54 +102,4 @@ type Problem struct {
 	Line, Column int // counted from 1; 0 where it is the whole
 	Path         string
 	Says         words.Line
-}
-
-// Find gives a calculator by its ID: all.ByID.
-type Find func(id string) (*calc.Calculator, bool)
-
-// Day is the state of a job at an instant.
-type Day struct {
-	Curing []Wait     // running, the first to end first
-	Over   []Wait     // waits that are over: what they were for may go on
-	Stages []StageDay // the stages of the work, in their order
-	Next   []Next     // what to do next, the most pressing first
-	Stops  []Stop     // what the weather, as last entered, says against going on
-}
-
-// Wait is a countdown of the job: the Name says what may be done after it.
-type Wait struct {
-	Countdown *countdown.Countdown
-	Left      int64 // milliseconds; not above nought once it is over
-}
-
-// StageDay is one stage of the work: the entries of it in the job, and how far it has come.
-type StageDay struct {
-	Stage   calc.Stage
-	Entries []Entry
-	State   State
-}
-
-// State is how far a stage has come, as far as the record tells.
-type State uint8
-
-// The states.
-const (
-	Open    State = iota // nothing of it is in the record
-	Planned              // entries only
-	Begun                // the log has something of it
-	Waits                // a countdown of it runs
-	Done                 // its countdowns are over, or a later stage has begun
-)
-
-// Next is one thing to do: words, and where it is done: the ID of a calculator, or "" for the job's own page.
-type Next struct {
-	Says       words.Line
-	Calculator string
-	Entry      string // the ID of the entry that it is about, or ""
-}
-
-// Stop is a caution of an entry that says not to go on, or a verdict to hold.
-type Stop struct {
-	Entry Entry
-	Says  words.Line
 }
