@@ -5,9 +5,10 @@ import "slices"
 // bound is a number of sheets that no plan goes under: the area's, or a stronger one from dual feasible functions.
 //
 // A dual feasible function f of a length never lets lengths that fit into C come to more than f(C). Weighing each piece by
-// f(w)·g(l) then bounds the sheets from below by the weights over f(W)·g(L), whatever the packing (Fekete and Schepers
-// 2004). A piece that may turn counts the lesser of its two weights. On a square sheet every packing turned a quarter is a packing too,
-// so that a piece may count the mean of both (Clautiaux, Jouglet and El Hayek 2007).
+// f(w)·g(l) then bounds the sheets from below by the weights over f(W)·g(L), however the pieces lie (A general framework for
+// bounds for higher-dimensional orthogonal packing problems, 2004). A piece that may turn counts the lesser of its two
+// weights. On a square sheet each packing turned a quarter is a packing too, of f and g changed about: a piece may then
+// count the mean of both (A new lower bound for the non-oriented two-dimensional bin-packing problem, 2007).
 func (p *problem) bound() int {
 	kinds := p.kinds()
 	if len(kinds) == 0 {
@@ -176,10 +177,11 @@ func least(weight, sheet float64) int {
 }
 
 // weighings are dual feasible functions for a whole: the length itself; with a threshold k below which a length counts nothing and
-// past whose complement it counts as the whole (Martello and Toth; Fekete and Schepers 2001); and counted in steps of k,
-// up to the half rounded down and past it up (Carlier, Clautiaux and Moukrim 2007).
+// past whose complement it counts as the whole (New classes of fast lower bounds for bin packing problems, 2001); and counted
+// in steps of k, up to the half rounded down and past it up (New reduction procedures and lower bounds for the two-dimensional bin
+// packing problem with fixed orientation, 2007).
 func weighings(lengths []int, whole, most int) []weighing {
-	list := []weighing{make1(lengths, whole, func(x int) int { return x })}
+	list := []weighing{weighed(lengths, whole, func(x int) int { return x })}
 	var steps []int
 	for _, x := range lengths {
 		if x <= whole {
@@ -198,7 +200,7 @@ func weighings(lengths []int, whole, most int) []weighing {
 	picks := min(len(steps), most/2)
 	for i := range picks {
 		k := steps[i*len(steps)/picks]
-		list = append(list, make1(lengths, whole, func(x int) int {
+		list = append(list, weighed(lengths, whole, func(x int) int {
 			switch {
 			case x < k:
 				return 0
@@ -206,7 +208,7 @@ func weighings(lengths []int, whole, most int) []weighing {
 				return whole
 			}
 			return x
-		}), make1(lengths, whole, func(x int) int {
+		}), weighed(lengths, whole, func(x int) int {
 			switch {
 			case 2*x < whole:
 				return 2 * (x / k)
@@ -219,7 +221,7 @@ func weighings(lengths []int, whole, most int) []weighing {
 	return list
 }
 
-func make1(lengths []int, whole int, f func(int) int) weighing {
+func weighed(lengths []int, whole int, f func(int) int) weighing {
 	w := weighing{make([]float64, len(lengths)), float64(f(whole))}
 	for i, x := range lengths {
 		if x <= whole {

@@ -25,10 +25,15 @@ func (f *search) construct(measure int, across bool) []layout {
 	}
 	f.ordered(order, measure, 0)
 	var sheets []*layout
-	for _, piece := range order {
-		if !f.settle(sheets, piece) {
+	full := 0 // a piece equal to the last one fits none of the sheets before this one
+	for i, piece := range order {
+		if i == 0 || f.pieces[piece] != f.pieces[order[i-1]] {
+			full = 0
+		}
+		if !f.settle(sheets[full:], piece) {
+			full = len(sheets)
 			sheets = append(sheets, &layout{across: across})
-			f.settle(sheets[len(sheets)-1:], piece)
+			f.settle(sheets[full:], piece)
 		}
 	}
 	made := make([]layout, len(sheets))

@@ -194,3 +194,51 @@ func FuzzNest(f *testing.F) {
 		require.LessOrEqual(t, plan.Bound, len(plan.Sheets))
 	})
 }
+
+// Pieces sawn from so many sheets, turned and shuffled, need no more than those: the bound may not say so either.
+func TestBoundOfSawnSheets(t *testing.T) {
+	random := rand.New(rand.NewPCG(11, 3))
+	tight := 0
+	for range 400 {
+		sheet := rect(unit.Length(100+random.IntN(900)), unit.Length(100+random.IntN(900)))
+		if random.IntN(2) == 0 {
+			sheet.L = sheet.W
+		}
+		kerf := unit.Length(random.IntN(4)) * mm
+		sheets := 1 + random.IntN(8)
+		var pieces []cutting.Piece
+		var saw func(part cutting.Size, depth int)
+		saw = func(part cutting.Size, depth int) {
+			one, two := part, part
+			share := unit.Length(0.1 + 0.8*random.Float64())
+			if random.IntN(2) == 0 {
+				one.W = unit.Length(int(part.W * share))
+				two.W = part.W - kerf - one.W
+			} else {
+				one.L = unit.Length(int(part.L * share))
+				two.L = part.L - kerf - one.L
+			}
+			if depth == 0 || min(one.W, one.L, two.W, two.L) < 5*mm {
+				piece := cutting.Piece{Size: part, Turn: random.IntN(3) > 0}
+				if piece.Turn && random.IntN(2) == 0 {
+					piece.W, piece.L = piece.L, piece.W
+				}
+				pieces = append(pieces, piece)
+				return
+			}
+			saw(one, depth-1)
+			saw(two, depth-1)
+		}
+		for range sheets {
+			saw(sheet, random.IntN(4))
+		}
+		random.Shuffle(len(pieces), func(i, j int) { pieces[i], pieces[j] = pieces[j], pieces[i] })
+		plan, misfits := cutting.Rough(sheet, kerf, pieces)
+		require.Empty(t, misfits)
+		require.LessOrEqual(t, plan.Bound, sheets, "%v kerf %v pieces %v", sheet, kerf, pieces)
+		if plan.Bound == sheets {
+			tight++
+		}
+	}
+	assert.Greater(t, tight, 200, "and it is often as high")
+}

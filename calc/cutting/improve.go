@@ -6,15 +6,15 @@ import "slices"
 // same on every machine. A hundred pieces take some 10 ms as native code and 40 ms in a browser.
 const (
 	workAtLeast = 3_000_000
-	workEach    = 20_000 // for each piece past the first hundred
-	workAtMost  = 60_000_000
+	workEach    = 5_000 // for each piece past the first hundred
+	workAtMost  = 20_000_000
 )
 
 // noise is how far a round strays from setting the largest piece first.
 const noise = 0.3
 
 // run searches for a plan of few sheets, down to the bound: it dissolves the emptiest sheet and moves pieces about among
-// the others until all lie, and so on (ruin and recreate, Schrimpf and others 2000).
+// the others until all lie, and so on (ruin and recreate).
 func (f *search) run(bound int, going func(done, of int) bool) []layout {
 	best := f.rough()
 	budget := f.work + min(workAtLeast+workEach*max(len(f.pieces)-100, 0), workAtMost)

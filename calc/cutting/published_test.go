@@ -23,7 +23,8 @@ type instance struct {
 	pieces      []cutting.Piece
 }
 
-// published reads the instances of Berkey and Wang (1987) and of Martello and Vigo (1998).
+// published reads the instances of Two-dimensional finite bin-packing algorithms (1987) and of Exact solution of the
+// two-dimensional finite bin packing problem (1998).
 func published(t testing.TB) []instance {
 	file, err := os.Open("../../testdata/cutting/rectangles.csv")
 	require.NoError(t, err)
