@@ -2,6 +2,7 @@ package classroom
 
 import (
 	"strconv"
+	"strings"
 
 	"setbook/calc"
 	"setbook/calc/drill"
@@ -47,7 +48,7 @@ func (room *Room) reader() words.Reader {
 
 // choices is the teacher's part: which exercises, how many, which numbers.
 func (room *Room) choices(w *view) {
-	w.put(`<form class="class-choose" autocomplete="off"><div class="field"><label for="class-calculator">%</label><select id="class-calculator" data-class-set="calculator">`, "Exercises of")
+	w.put(`<form class="class-choose" autocomplete="off"><div class="field class-which"><label for="class-calculator">%</label><select id="class-calculator" data-class-set="calculator">`, "Exercises of")
 	for i, stage := range calc.Stages {
 		open := false
 		for _, c := range room.calculators {
@@ -68,7 +69,7 @@ func (room *Room) choices(w *view) {
 	w.Put(`<input id="class-count" data-class-set="count" type="text" inputmode="numeric" value="%"></div>`, number(room.wanted))
 	w.put(`<div class="field"><label for="class-seed">%</label>`, "Number of the set")
 	w.Put(`<input id="class-seed" data-class-set="seed" type="text" inputmode="numeric" value="%" aria-describedby="class-said"></div>`, strconv.FormatUint(room.seed, 10))
-	w.put(`<p class="note">%</p><div class="actions">`, "The same number makes the same exercises on every device.")
+	w.put(`<p class="note class-same">%</p><div class="actions">`, "The same number makes the same exercises on every device.")
 	for _, b := range []struct {
 		view string
 		on   bool
@@ -165,11 +166,13 @@ func given(w *view, x *drill.Exercise) {
 		case len(in.Columns) > 0:
 			shown = in.WrittenTable(reading.Rows, w.r.Style)
 		default:
-			shown = w.r.Style.Print(unit.Figure{Kind: in.Kind, Base: reading.Base, As: in.As})
+			shown, _ = in.Offered(reading.Text, w.r.Style)
 		}
 		w.Put(`<tr><th scope="row">% `, w.r.Word(in.Label))
-		if in.Symbol != "" {
-			w.Put(`<var>%</var>`, in.Symbol)
+		if stem, sub, ok := strings.Cut(in.Symbol, "_"); ok {
+			w.Put(`<var>%<sub>%</sub></var>`, stem, sub)
+		} else {
+			w.Put(`<var>%</var>`, stem)
 		}
 		w.Put(`</th><td>%</td></tr>`, shown)
 	}

@@ -170,7 +170,7 @@ func TestASlipIsPointedAt(t *testing.T) {
 // A step too few and a forgotten waste are told from one another.
 func TestTheStepThatWentWrong(t *testing.T) {
 	found := map[string]bool{}
-	for seed := range uint64(300) {
+	for seed := range uint64(2000) {
 		x, ok := drill.New(&bed.Calculator, seed, unit.Metric)
 		if !ok || x.Asked.Key != "buy" && x.Asked.Key != "per_bag" && x.Asked.Key != "bed" {
 			continue

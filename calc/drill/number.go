@@ -14,10 +14,11 @@ func (r *random) text(in *calc.Input, system unit.System) string {
 		return in.Example // an outline or a list of temperatures changed at random would be no job's
 	case len(in.Options) > 0:
 		return in.Options[r.below(len(in.Options))].Name
-	case len(in.Usual) > 0 && r.below(2) == 0:
-		return in.Usual[r.below(len(in.Usual))]
 	case in.Kind == unit.KindDate || in.Kind == unit.KindClock:
 		return in.Example
+	}
+	if usual := common(in, system); len(usual) > 0 && r.below(2) == 0 {
+		return usual[r.below(len(usual))]
 	}
 	base, _ := in.Value(in.Example, calc.Habit{Decimal: '.'})
 	u := in.As.For(system).Unit
@@ -35,6 +36,16 @@ func (r *random) text(in *calc.Input, system unit.System) string {
 		}
 	}
 	return in.Example
+}
+
+// common lists the values often entered that are in units of the system.
+func common(in *calc.Input, system unit.System) (list []string) {
+	for _, text := range in.Usual {
+		if u := unit.Ends(in.Kind, text); u == nil || u.System == system || u.System == unit.Either {
+			list = append(list, text)
+		}
+	}
+	return list
 }
 
 // round makes a number one that is read off a tape, a scale or a bag.

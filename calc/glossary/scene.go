@@ -36,9 +36,17 @@ func (s scene) note(x, y float64, m words.Msg) {
 	s.Note(at(x, y), calc.Middle, words.Line{Msg: m})
 }
 
+// millimetres show every dimension: a paver of 20 mm is sold as such to everybody.
+var millimetres = unit.Both(unit.Millimetres)
+
 // dim draws a dimension of a length in millimetres.
 func (s scene) dim(x1, y1, x2, y2, away, length float64) {
-	s.Dim(at(x1, y1), at(x2, y2), away, unit.Fig(unit.Length(length)*mm, unit.InchMM))
+	s.Dim(at(x1, y1), at(x2, y2), away, unit.Fig(unit.Length(length)*mm, millimetres))
+}
+
+// part draws a dimension that is a number of equal parts.
+func (s scene) part(x1, y1, x2, y2, away float64, parts unit.Number) {
+	s.Dim(at(x1, y1), at(x2, y2), away, unit.Fig(parts, unit.Bare))
 }
 
 // section draws slab, bed and pavers cut through, to a width.

@@ -33,9 +33,9 @@ var settingOut = []Term{
 		s := scene{d}
 		s.line(calc.Outline, 0, 3000, 0, 0, 4000, 0)
 		s.line(calc.Strong, 0, 3000, 4000, 0)
-		s.dim(0, 0, 0, 3000, 1.5, 3000)
-		s.dim(0, 0, 4000, 0, -1.5, 4000)
-		s.dim(0, 3000, 4000, 0, 1.5, 5000)
+		s.part(0, 0, 0, 3000, 1.5, 3)
+		s.part(0, 0, 4000, 0, -1.5, 4)
+		s.part(0, 3000, 4000, 0, 1.5, 5)
 	}},
 	{"chalk", "Chalk line", "A string with chalk, stretched and snapped to leave a straight line on the slab. Pavers are set to it, and mortar is combed up to it.", func(d *calc.Drawing) {
 		s := scene{d}
