@@ -18,7 +18,7 @@ type Day struct {
 	Curing []Wait     // running, the first to end first
 	Over   []Wait     // waits that are over: what they were for may go on
 	Stages []StageDay // the stages of the work, in their order
-	Next   []Next     // what to do next, the most pressing first
+	Next   []Next     // what to do next beside all that, the most pressing first
 	Stops  []Stop     // what the weather, as last entered, says against going on
 }
 
@@ -230,9 +230,6 @@ func (d *Day) next(j *Job, now countdown.Instant, find Find) {
 		add("", "", "The job is handed over. Look at the sealant when the cold season comes.")
 		return
 	}
-	for _, s := range d.Stops {
-		add(s.Entry.Calculator, s.Entry.ID, "Hold: {problem}", words.Also("problem", s.Says))
-	}
 	if w := j.Weather; w.When == 0 || now-w.When > weatherHolds {
 		add("", "", "Measure air, humidity, surface and wind, and enter them: they feed every sum that asks for them.")
 	}
@@ -245,12 +242,6 @@ func (d *Day) next(j *Job, now countdown.Instant, find Find) {
 	}
 	if n := sinceCheck(j); n >= mixesACheck {
 		add("contact", "", "Lift a paver and look at its back: {mixes} mixes have gone since the last look.", words.Is("mixes", unit.Count(n), unit.Whole1))
-	}
-	for _, w := range d.Curing {
-		add("", "", "Keep off until it is over: {name}, {left} to go.", words.Text("name", w.Countdown.Name), words.Is("left", unit.Span(float64(w.Left)/second), unit.HourSpan))
-	}
-	for _, w := range d.Over {
-		add("", "", "The time is over: {name}. Look and try it before anything goes on it.", words.Text("name", w.Countdown.Name))
 	}
 	open := false
 	for _, s := range starts {

@@ -3,6 +3,7 @@ package job
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"setbook/calc"
 	"setbook/calc/countdown"
@@ -94,7 +95,7 @@ func (p *pass) text(key string, label words.Msg, field *string, is rule) {
 		case n.text == "" && !is.must:
 		case n.text == "":
 			p.r.wrong(n.at, p.at(key), words.Say("nothing stands there."))
-		case len(n.text) > is.most && len([]rune(n.text)) > is.most:
+		case len(n.text) > is.most && utf8.RuneCountInString(n.text) > is.most:
 			p.r.wrong(n.at, p.at(key), words.Say("it has more than {most} characters, which is the most.", words.Is("most", unit.Count(is.most), unit.Whole1)))
 		default:
 			if l := is.check(n.text); l.Msg != "" {

@@ -53,6 +53,11 @@ var (
 
 var fine = words.Line{}
 
+// takes reports whether a text that must be there keeps the rule.
+func (r rule) takes(text string) bool {
+	return text != "" && utf8.RuneCountInString(text) <= r.most && r.check(text).Msg == ""
+}
+
 // Clean makes a typed text fit for one line of the record: no control character, no run of spaces, so many characters at most.
 func Clean(text string, most int) string {
 	text = strings.Join(strings.Fields(strings.Map(func(r rune) rune {

@@ -45,7 +45,7 @@ func Search(list []Summary, query string) (found []Summary) {
 func FromEntries(id, name string, entries, countdowns map[string]string, now countdown.Instant) *Job {
 	j := &Job{ID: id, Name: Clean(name, MaxName), Created: now, Changed: now}
 	for _, calculator := range sorted(entries) {
-		if checkID(calculator).Msg == "" && len(calculator) <= idRule.most && entries[calculator] != "" && checkLink(entries[calculator]).Msg == "" && len(entries[calculator]) <= MaxLink && len(j.Entries) < MaxEntries {
+		if idRule.takes(calculator) && linkRule.takes(entries[calculator]) && len(j.Entries) < MaxEntries {
 			j.Entries = append(j.Entries, Entry{ID: calculator, Calculator: calculator, Link: entries[calculator], Changed: now})
 		}
 	}

@@ -29,9 +29,8 @@ func readStamp(text string) (countdown.Instant, bool) {
 	if len(text) != len("2026-05-04T08:30:00.000Z") {
 		return 0, false
 	}
-	days, fault := unit.Read(unit.KindDate, text[:10], unit.Habit{})
-	at := countdown.Instant(days)*day + countdown.Instant(number(text[11:13])*hour+number(text[14:16])*minute+number(text[17:19])*second+number(text[20:23]))
-	return at, fault == nil && 0 <= at && at <= latest && stamp(at) == text
+	at := countdown.Instant(unit.DayNumber(number(text[:4]), number(text[5:7]), number(text[8:10])))*day + countdown.Instant(number(text[11:13])*hour+number(text[14:16])*minute+number(text[17:19])*second+number(text[20:23]))
+	return at, 0 <= at && at <= latest && stamp(at) == text
 }
 
 // number is the value of a few digits; of anything else, no matter what.
