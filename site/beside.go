@@ -13,7 +13,7 @@ var classAside = aside{"class/", "Class", "Exercises, worksheets with their key,
 var glossaryAside = aside{"glossary/", "Glossary", "The terms of the trade, each with what it means and a drawing."}
 
 // asides are listed on the contents page under the questions.
-var asides = []aside{classAside, glossaryAside}
+var asides = []aside{classAside, glossaryAside, {counter.path, counter.title, counter.asks}}
 
 // beside is the asides as the contents page lists them.
 func (b *book) beside() (list []entry) {

@@ -26,6 +26,7 @@ type Assets struct {
 	Style, Program, Boot, Icon, Touch, Manifest string
 	Words                                       map[string]string // the messages of a language, by its tag
 	Light, Dark                                 string
+	Parents                                     string // the origins that an embedded calculator talks with
 }
 
 // Page is one rendered file.
@@ -124,6 +125,9 @@ func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.La
 	if err != nil {
 		return nil, err
 	}
+	if _, err = b.shell.ParseFS(counterFiles, "counter.html"); err != nil {
+		return nil, err
+	}
 	type made struct {
 		path   string
 		render func() ([]byte, error)
@@ -137,6 +141,9 @@ func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.La
 	if b.under == "" { // a host has one page for what is missing
 		list = append(list, made{"404.html", func() ([]byte, error) { return b.missing(base) }})
 	}
+	for _, p := range counterPages {
+		list = append(list, made{p.path + "index.html", func() ([]byte, error) { return b.tell(p) }})
+	}
 	for i := range calculators {
 		list = append(list, made{calculators[i].ID + "/index.html", func() ([]byte, error) { return b.question(i) }})
 	}
@@ -149,7 +156,11 @@ func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.La
 		}
 		pages = append(pages, Page{b.under + m.path, html})
 	}
-	return pages, nil
+	html, err := b.framed()
+	if err != nil {
+		return nil, err
+	}
+	return append(pages, Page{b.framePath(), html}), nil
 }
 
 func (b *book) contents() ([]byte, error) {

@@ -68,7 +68,7 @@ var columns = []column{
 	{calc.Ask("pail", "", "Pail", unit.GallonL, unit.Litre/10, 1000*unit.Litre, "3.5 gal").Input, coating, []target{{"film", "pail"}}},
 	{calc.Ask("part_a", "", "Part A in a full kit", unit.PoundKg, 10*unit.Gram, 250*unit.Kilogram, "8 lb").Input, grout | coating | sealant, []target{{"kit", "part_a"}}},
 	{calc.Ask("part_b", "", "Part B in a full kit", unit.PoundKg, 10*unit.Gram, 250*unit.Kilogram, "2 lb").Input, grout | coating | sealant, []target{{"kit", "part_b"}}},
-	{calc.Ask("cartridge", "", "Sealant in a cartridge", tube, 50*unit.Millilitre, 20*unit.Litre, "10.1 fl oz").Input, sealant, []target{{"sealant", "cartridge"}}},
+	{calc.Ask("cartridge", "", "Sealant in a cartridge", tube, 50*unit.Millilitre, 20*unit.Litre, "600 mL").Input, sealant, []target{{"sealant", "cartridge"}}},
 	{calc.Ask("capability", "", "What the sealant takes", unit.Share, unit.Ratio(0.05), 1, "25 %").Input, sealant, []target{{"movement", "capability"}}},
 }
 

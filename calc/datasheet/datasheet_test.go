@@ -94,15 +94,15 @@ func TestTwentyFaultsOfAJSONFile(t *testing.T) {
 // TestTwoHundredProducts reads the same sheet in both forms, and holds what is read to the readers of Go's own
 // library (encoding/csv, encoding/json).
 func TestTwoHundredProducts(t *testing.T) {
-	inCSV, problems := datasheet.Read(file(t, "datasheet.csv"))
+	inCSV, problems := datasheet.Read(file(t, "sheets/datasheet.csv"))
 	require.Empty(t, told(problems))
-	inJSON, problems := datasheet.Read(file(t, "datasheet.json"))
+	inJSON, problems := datasheet.Read(file(t, "sheets/datasheet.json"))
 	require.Empty(t, told(problems))
 
-	records, err := csv.NewReader(strings.NewReader(file(t, "datasheet.csv"))).ReadAll()
+	records, err := csv.NewReader(strings.NewReader(file(t, "sheets/datasheet.csv"))).ReadAll()
 	require.NoError(t, err)
 	var objects []map[string]string
-	require.NoError(t, json.Unmarshal([]byte(file(t, "datasheet.json")), &objects))
+	require.NoError(t, json.Unmarshal([]byte(file(t, "sheets/datasheet.json")), &objects))
 	require.Len(t, inCSV.Products, 200)
 	require.Len(t, inJSON.Products, 200)
 	require.Len(t, objects, 200)
@@ -171,7 +171,7 @@ func TestWholeFilesThatCannotBe(t *testing.T) {
 
 // TestFieldsAreThoseOfTheInputs: what a column fills is there, is of its kind, and takes whatever the column takes.
 func TestFieldsAreThoseOfTheInputs(t *testing.T) {
-	sheet, problems := datasheet.Read(file(t, "datasheet.csv"))
+	sheet, problems := datasheet.Read(file(t, "sheets/datasheet.csv"))
 	require.Empty(t, problems)
 	filled := map[string]bool{}
 	for _, c := range all.Calculators() {
@@ -252,7 +252,7 @@ func FuzzRead(f *testing.F) {
 }
 
 func BenchmarkRead(b *testing.B) {
-	for _, name := range []string{"datasheet.csv", "datasheet.json"} {
+	for _, name := range []string{"sheets/datasheet.csv", "sheets/datasheet.json"} {
 		text := file(b, name)
 		b.Run(name, func(b *testing.B) {
 			for b.Loop() {

@@ -67,7 +67,7 @@ func Read(query string, find func(id string) (*calc.Calculator, bool)) (Setup, [
 		case "theme":
 			s.Theme, known = text, text == "light" || text == "dark"
 		case "site-sheet":
-			s.Sheet, known = text, plainName(text)
+			s.Sheet, known = text, PlainName(text)
 		case "clear":
 			n, err := strconv.Atoi(text)
 			s.Clear, known = n, err == nil && LeastClear <= n && n <= MostClear
@@ -86,7 +86,7 @@ func Read(query string, find func(id string) (*calc.Calculator, bool)) (Setup, [
 	if s.Theme != "light" && s.Theme != "dark" {
 		s.Theme = ""
 	}
-	if !plainName(s.Sheet) {
+	if !PlainName(s.Sheet) {
 		s.Sheet = ""
 	}
 	if s.Clear < LeastClear || s.Clear > MostClear {
@@ -136,8 +136,8 @@ func hidden(c *calc.Calculator, text string, faults *[]words.Line) (list []strin
 	return list
 }
 
-// plainName reports whether a text names a file of one folder and nothing outside it.
-func plainName(text string) bool {
+// PlainName reports whether a text names a file of one folder and nothing outside it.
+func PlainName(text string) bool {
 	for _, c := range []byte(text) {
 		switch {
 		case 'a' <= c && c <= 'z', 'A' <= c && c <= 'Z', '0' <= c && c <= '9', c == '-', c == '_', c == '.':

@@ -7,12 +7,13 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
+	"strings"
 	"time"
 
 	"setbook/scripts/internal/build"
 )
 
-const about = `Usage: go run ./scripts/build [-o FOLDER] [-base PATH]
+const about = `Usage: go run ./scripts/build [-o FOLDER] [-base PATH] [-parents ORIGINS] [-sheets FOLDER]
 
 Makes the whole site as static files that any host can serve: the program
 (wasm/ compiled for the browser), one page a calculator, the service worker,
@@ -25,11 +26,14 @@ func main() {
 	var o build.Options
 	flag.StringVar(&o.Out, "o", "", "folder to write, replaced as a whole (default: dist at the top of the source tree)")
 	flag.StringVar(&o.Base, "base", "/", "path at which the site will stand, as in /setbook/")
+	parents := flag.String("parents", "", "origins that an embedded calculator may talk with, parted by spaces, beside those of site/parents.txt")
+	flag.StringVar(&o.Sheets, "sheets", "", "folder of data sheets (CSV, JSON) to be served with the site")
 	flag.Usage = func() {
 		fmt.Fprint(flag.CommandLine.Output(), about)
 		flag.PrintDefaults()
 	}
 	flag.Parse()
+	o.Parents = strings.Fields(*parents)
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	if err := run(ctx, o); err != nil {

@@ -27,6 +27,9 @@ import (
 type Options struct {
 	Out  string // folder to be made or replaced; "" is dist at the top of the source tree
 	Base string // path at which the site will stand; "" is "/"
+
+	Parents []string // origins that an embedded calculator talks with, beside those of site/parents.txt
+	Sheets  string   // a folder of suppliers' data sheets, to be served with the site; "" is none
 }
 
 // File is one file of the site with its sizes in bytes; Brotli and Gzip are 0 where it is sent as it is.
@@ -94,7 +97,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 	}
 	t := tree{}
 	r := Result{Dir: o.Out}
-	if r.Program, r.Version, err = t.fill(wasm, exec, o.Base); err != nil {
+	if r.Program, r.Version, err = t.fill(wasm, exec, o); err != nil {
 		return Result{}, err
 	}
 	if r.Files, err = t.write(o.Out); err != nil {
@@ -105,7 +108,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 }
 
 // fill makes every file of the site from the program and what the source tree embeds.
-func (t tree) fill(wasm, exec []byte, base string) (program, version string, err error) {
+func (t tree) fill(wasm, exec []byte, o Options) (program, version string, err error) {
 	style, err := site.Style()
 	if err != nil {
 		return "", "", err
@@ -130,6 +133,9 @@ func (t tree) fill(wasm, exec []byte, base string) (program, version string, err
 	if err != nil {
 		return "", "", err
 	}
+	if a.Parents, err = site.Parents(o.Parents...); err != nil {
+		return "", "", err
+	}
 	a.Words = map[string]string{}
 	for _, l := range languages.All[1:] {
 		a.Words[l.Tag] = t.hashed("words-"+l.Tag+".txt", []byte(l.Text()))
@@ -140,13 +146,19 @@ func (t tree) fill(wasm, exec []byte, base string) (program, version string, err
 	}
 	for _, l := range languages.All {
 		reader.Language = l
-		pages, err := site.Pages(all.Calculators(), reader, languages.All, a, base)
+		pages, err := site.Pages(all.Calculators(), reader, languages.All, a, o.Base)
 		if err != nil {
 			return "", "", err
 		}
 		for _, p := range pages {
 			t[p.Path] = p.HTML
 		}
+	}
+	if t["embed/embed.js"], err = site.EmbedScript(); err != nil {
+		return "", "", err
+	}
+	if err := t.sheets(o.Sheets); err != nil {
+		return "", "", err
 	}
 	version = t.version()
 	t["sw.js"], err = site.Worker(version, t.addresses())

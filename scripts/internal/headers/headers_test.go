@@ -1,6 +1,7 @@
 package headers
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -30,7 +31,9 @@ func TestRulesOfTheSite(t *testing.T) {
 	for path, keep := range map[string]string{
 		"/": "no-cache", "/index.html": "no-cache", "/bed/": "no-cache", "/bed/index.html": "no-cache",
 		"/sw.js": "no-cache", "/manifest.webmanifest": "no-cache", "/404.html": "no-cache",
-		"/assets/x.css": "public, max-age=31536000, immutable",
+		"/assets/x.css": "public, max-age=31536000, immutable", "/es/bed/": "no-cache", "/sheets/a.csv": "no-cache",
+		"/embed/frame/en/": "no-cache", "/embed/frame/en/index.html": "no-cache",
+		"/embed/embed.js": "public, max-age=3600, stale-while-revalidate=31536000",
 	} {
 		h := rules.For(path)
 		assert.Equal(t, []string{keep}, h.Values("Cache-Control"), path)
@@ -45,5 +48,10 @@ func TestRulesOfTheSite(t *testing.T) {
 		assert.NotContains(t, policy, "http")
 		assert.NotContains(t, policy, "*")
 		assert.NotContains(t, policy, "data:")
+		embedded := strings.HasPrefix(path, "/embed/")
+		page := !embedded && !strings.HasPrefix(path, "/assets/") && !strings.HasPrefix(path, "/sheets/")
+		assert.Equal(t, page, h.Get("X-Frame-Options") == "DENY", "%s: what may stand in a frame", path)
+		assert.Equal(t, embedded, h.Get("Cross-Origin-Resource-Policy") == "cross-origin", path)
+		assert.NotEmpty(t, h.Get("Cross-Origin-Resource-Policy"), path)
 	}
 }

@@ -26,6 +26,8 @@ var types = map[string]string{
 	".svg":         "image/svg+xml",
 	".png":         "image/png",
 	".webmanifest": "application/manifest+json",
+	".csv":         "text/csv; charset=utf-8",
+	".json":        "application/json",
 }
 
 // encodings are the compressed forms, the smallest first.
