@@ -47,7 +47,7 @@ func Demo(now countdown.Instant) *Job {
 		from, long float64 // hours
 	}{
 		{"demo-membrane", "Set on the membrane", 50, 24},
-		{"demo-foot", "Walk on the terrace", 22, 26},
+		{"demo-foot", "Walk on the terrace", 22, 36.4},
 	} {
 		if begun, ok := countdown.Begin(c.id, c.name, "wait", j.Entries[11].Link, ago(c.from), unit.Span(c.long)*unit.Hour); ok {
 			j.Countdowns = append(j.Countdowns, Countdown{begun.ID, begun.Text()})

@@ -120,6 +120,7 @@ func (p *pass) when(key string, label words.Msg, field *countdown.Instant, must 
 		text := ""
 		if *field != 0 || must {
 			text = stamp(*field)
+			text = text[:len("2026-05-04")] + " " + text[len("2026-05-04T"):len("2026-05-04T08:30")] + " UTC"
 		}
 		*p.cells = append(*p.cells, cell{key, label, text})
 	case p.to != nil:
