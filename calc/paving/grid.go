@@ -2,25 +2,66 @@ package paving
 
 import "math"
 
+// A ruler measures one axis of the ground.
+type ruler struct {
+	size, joint, wide float64 // the paver, the hard and the movement joint along the axis
+	lo, hi            float64 // ends of what is paved
+	from, to          float64 // ends of the outline
+	limit             float64 // the longest span; 0: none
+	inner             []float64
+	stops             []stop
+}
+
+// stop is where what is paved ends square to the axis; low where the paving lies after it.
+type stop struct {
+	at  float64
+	low bool
+}
+
+func (r *ruler) module() float64 { return r.size + r.joint }
+
+// rulers measure the ground along the rows and across them.
+func (g *Ground) rulers() (x, y ruler) {
+	joint, wide, limit := float64(g.paver.Joint), float64(g.joints.Movement), float64(g.joints.Longest)
+	x = ruler{float64(g.paver.L), joint, wide, g.reach.X0, g.reach.X1, g.extent.X0, g.extent.X1, limit, nil, nil}
+	y = ruler{float64(g.paver.W), joint, wide, g.reach.Y0, g.reach.Y1, g.extent.Y0, g.extent.Y1, limit, nil, nil}
+	for _, p := range g.inner {
+		x.inner, y.inner = append(x.inner, p.X), append(y.inner, p.Y)
+	}
+	for _, ring := range g.parts[paving] {
+		a := ring[len(ring)-1]
+		for _, b := range ring {
+			switch way := minus(b, a); {
+			case math.Abs(way.X) < near && math.Abs(way.Y) > float64(Sliver):
+				x.stops = append(x.stops, stop{b.X, way.Y < 0})
+			case math.Abs(way.Y) < near && math.Abs(way.X) > float64(Sliver):
+				y.stops = append(y.stops, stop{b.Y, way.X > 0})
+			}
+			a = b
+		}
+	}
+	return x, y
+}
+
 // span is a field's place on one axis. Pavers begin at at plus whole modules; the field runs from from to to.
 type span struct {
 	at, from, to float64
 	modules      int
 }
 
-// spans are the fields of an axis, over what is paved from lo to hi. The outer fields run to its ends.
-func (a Axis) spans(module, joint, wide, lo, hi float64) []span {
+// spans are the fields of an axis. The outer fields run to the ends of what is paved.
+func (r *ruler) spans(a Axis) []span {
 	out := make([]span, 0, len(a.Fields))
 	gone := 0
 	for f, n := range a.Fields {
-		at := a.First + float64(gone)*module + float64(f)*(wide-joint)
-		s := span{at, at, at + float64(n)*module - joint, n}
+		at := a.First + float64(gone)*r.module() + float64(f)*(r.wide-r.joint)
+		s := span{at, at, at + float64(n)*r.module() - r.joint, n}
 		if f == 0 {
-			s.from = math.Min(lo, at)
+			s.from = math.Min(r.lo, at)
 		}
 		if f == len(a.Fields)-1 {
-			s.to = math.Max(hi, at)
-			s.modules = int(math.Floor((hi-at)/module)) + 1
+			s.to = math.Max(r.hi, at)
+			s.modules = int(math.Floor((r.hi-at)/r.module())) + 1
 		}
 		out = append(out, s)
 		gone += n
@@ -47,77 +88,75 @@ func longest(lines []float64, lo, hi float64) float64 {
 }
 
 // choose places the fewest movement joints on the modules of an axis that begins at first, so that no span is over the
-// limit; and among those grids the one that meets most of the wanted places, and then has the evenest spans.
-func choose(first, module, joint, wide, lo, hi, limit float64, wanted []float64) Axis {
-	if limit <= 0 || hi-lo <= limit {
+// limit; and among those grids the one that meets most inside corners, and then has the evenest spans.
+func (r *ruler) choose(first float64) Axis {
+	if r.limit <= 0 || r.to-r.from <= r.limit {
 		return Axis{first, []int{1}}
 	}
-	for k := 1; ; k++ {
-		if a, ok := place(k, first, module, joint, wide, lo, hi, limit, wanted); ok {
+	for k := max(1, int(math.Floor((r.to-r.from)/r.limit))); float64(k)*r.size <= 2*(r.to-r.from); k++ {
+		if a, ok := r.place(k, first); ok {
 			return a
 		}
-		if float64(k)*(module-joint) > hi-lo {
-			return Axis{first, []int{1}} // no span can hold: Prepare has refused it
-		}
 	}
+	return Axis{first, []int{1}} // no span can hold a paver: Prepare has refused it
+}
+
+// state is the best way to a joint after a column: its cost, and after which column the joint before stands.
+type state struct {
+	cost float64
+	from int
 }
 
 // place puts k movement joints, by dynamic programming over the column after which each stands.
-func place(k int, first, module, joint, wide, lo, hi, limit float64, wanted []float64) (Axis, bool) {
-	columns := int(math.Floor((hi-first)/module)) + 1
-	even := (hi - lo) / float64(k+1)
+func (r *ruler) place(k int, first float64) (Axis, bool) {
+	even := (r.to - r.from) / float64(k+1)
+	uneven := func(span float64) float64 { return (span - even) / r.limit * (span - even) / r.limit }
 	// centre is where joint i (from 1) stands when it comes after so many columns.
 	centre := func(i, column int) float64 {
-		return first + float64(column)*module - joint + wide/2 + float64(i-1)*(wide-joint)
+		return first + float64(column)*r.module() - r.joint + r.wide/2 + float64(i-1)*(r.wide-r.joint)
 	}
-	meets := func(at float64) float64 {
-		for _, w := range wanted {
-			if math.Abs(at-w) <= wide {
-				return 1
-			}
+	// column is the first after which joint i stands at or past a place.
+	column := func(i int, at float64) int {
+		c := int(math.Floor((at-centre(i, 0))/r.module())) + 1
+		if c > 0 && centre(i, c-1) >= at-near {
+			c--
 		}
-		return 0
-	}
-	type state struct {
-		cost float64
-		from int
+		return max(c, i)
 	}
 	table := make([][]state, k+1)
+	starts := make([]int, k+1) // the first column of each row of the table
 	for i := 1; i <= k; i++ {
-		table[i] = make([]state, columns+1)
-		for c := range table[i] {
-			table[i][c] = state{math.Inf(1), -1}
+		// Later joints could not reach the end from before, and earlier ones not get past.
+		starts[i] = column(i, math.Max(r.from+near, r.to-float64(k+1-i)*r.limit))
+		for c := starts[i]; ; c++ {
 			at := centre(i, c)
-			if c < i || at <= lo || at >= hi {
-				continue
+			if at > r.from+float64(i)*r.limit+near || at >= r.to-near {
+				break
 			}
-			// A wanted place met outweighs any unevenness: the squares of k+1 shares of the limit are under k+1.
-			own := -meets(at) * float64(k+2)
+			s := state{math.Inf(1), -1}
 			if i == 1 {
-				if s := at - lo; s <= limit+near {
-					table[i][c] = state{own + square((s-even)/limit), 0}
-				}
-				continue
+				s = state{uneven(at - r.from), 0}
 			}
-			for b := c - 1; b >= i-1; b-- {
-				s := at - centre(i-1, b)
-				if s > limit+near {
-					break
-				}
-				if cost := table[i-1][b].cost + own + square((s-even)/limit); cost < table[i][c].cost {
-					table[i][c] = state{cost, b}
+			for d, before := range table[i-1] {
+				b := starts[i-1] + d
+				if span := at - centre(i-1, b); b < c && span <= r.limit+near {
+					if cost := before.cost + uneven(span); cost < s.cost {
+						s = state{cost, b}
+					}
 				}
 			}
+			if r.meets(at) {
+				s.cost -= float64(k + 2) // more than any unevenness: k+1 squares of shares of the limit
+			}
+			table[i] = append(table[i], s)
 		}
 	}
 	best, at := math.Inf(1), -1
-	for c, s := range table[k] {
-		last := hi - centre(k, c)
-		if last > limit+near {
-			continue
-		}
-		if cost := s.cost + square((last-even)/limit); cost < best {
-			best, at = cost, c
+	for d, s := range table[k] {
+		if last := r.to - centre(k, starts[k]+d); last <= r.limit+near {
+			if cost := s.cost + uneven(last); cost < best {
+				best, at = cost, starts[k]+d
+			}
 		}
 	}
 	if at < 0 {
@@ -126,44 +165,51 @@ func place(k int, first, module, joint, wide, lo, hi, limit float64, wanted []fl
 	fields := make([]int, k+1)
 	fields[k] = 1
 	for i := k; i >= 1; i-- {
-		from := table[i][at].from
+		from := table[i][at-starts[i]].from
 		fields[i-1] = at - from
 		at = from
 	}
 	return Axis{first, fields}, true
 }
 
-func square(x float64) float64 { return x * x }
-
-// phase brings a paver's beginning to the first at or before lo.
-func phase(at, module, lo float64) float64 {
-	first := at - module*math.Floor((at-lo)/module)
-	if first > lo {
-		first -= module
+// meets says whether a movement joint centred at a place meets an inside corner.
+func (r *ruler) meets(at float64) bool {
+	for _, p := range r.inner {
+		if math.Abs(at-p) <= r.wide {
+			return true
+		}
 	}
-	return first
+	return false
 }
 
-// Start is the grid with a paver's lower left corner at a point, in the pattern's axes, in the first field: the movement
-// joints are the fewest that hold, at inside corners where that costs none, else evenly.
-func (g *Ground) Start(start Point) Grid {
-	return Grid{g.axisX(start.X), g.axisY(start.Y)}
+// axis is the axis with a paver beginning at a place, in whichever field that place comes to lie. A movement joint that
+// moves when the first paver does can move the field: then the next try settles it.
+func (r *ruler) axis(at float64) Axis {
+	a := r.choose(r.phase(at))
+	for range 4 {
+		spans := r.spans(a)
+		f := 0
+		for f < len(spans)-1 && at > spans[f].to {
+			f++
+		}
+		off := at - spans[f].at
+		off -= r.module() * math.Round(off/r.module())
+		if math.Abs(off) <= near/10 {
+			break
+		}
+		a = r.choose(r.phase(a.First + off))
+	}
+	return a
 }
 
-func (g *Ground) axisX(at float64) Axis {
-	var wanted []float64
-	for _, p := range g.inner {
-		wanted = append(wanted, p.X)
-	}
-	j, m := float64(g.paver.Joint), float64(g.paver.L+g.paver.Joint)
-	return choose(phase(at, m, g.reach.X0), m, j, float64(g.joints.Movement), g.extent.X0, g.extent.X1, float64(g.joints.Longest), wanted)
+// phase brings a paver's beginning to the last at or before the paving's, or as good as there.
+func (r *ruler) phase(at float64) float64 {
+	return at + r.module()*math.Floor((r.lo-at+near)/r.module())
 }
 
-func (g *Ground) axisY(at float64) Axis {
-	var wanted []float64
-	for _, p := range g.inner {
-		wanted = append(wanted, p.Y)
-	}
-	j, m := float64(g.paver.Joint), float64(g.paver.W+g.paver.Joint)
-	return choose(phase(at, m, g.reach.Y0), m, j, float64(g.joints.Movement), g.extent.Y0, g.extent.Y1, float64(g.joints.Longest), wanted)
+// Start is the grid with a paver's lower left corner at a point, in the pattern's axes. Its movement joints are the fewest
+// that hold, at inside corners where that costs none, else as even as the module lets them be.
+func (g *Ground) Start(p Point) Grid {
+	x, y := g.rulers()
+	return Grid{x.axis(p.X), y.axis(p.Y)}
 }

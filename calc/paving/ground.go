@@ -84,6 +84,10 @@ func Prepare(o *Outline, p Paver, pattern Pattern, j Joints) (*Ground, []Fault) 
 	if len(g.parts[paving]) == 0 {
 		return nil, []Fault{{Problem: NothingLeft}}
 	}
+	places := (g.reach.X1 - g.reach.X0) / float64(p.L+p.Joint) * (g.reach.Y1 - g.reach.Y0) / float64(p.W+p.Joint)
+	if places > MostPavers {
+		return nil, []Fault{{Problem: TooMany}}
+	}
 	return g, nil
 }
 

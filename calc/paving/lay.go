@@ -18,6 +18,7 @@ type layer struct {
 	rest  [][]Point // of the band, what is right of the last cut
 	mid   []float64 // where the row's middle crosses the band's edges
 	tally bool
+	least float64 // the narrowest cut that the outline makes, as a share of the paver
 }
 
 // flight is the stretch of a row that an edge crosses.
@@ -32,15 +33,9 @@ func (g *Ground) Lay(grid Grid) Layout {
 	return l.Layout
 }
 
-func (l *layer) spans() (xs, ys []span) {
-	j, wide := float64(l.paver.Joint), float64(l.joints.Movement)
-	xs = l.Grid.X.spans(float64(l.paver.L)+j, j, wide, l.reach.X0, l.reach.X1)
-	ys = l.Grid.Y.spans(float64(l.paver.W)+j, j, wide, l.reach.Y0, l.reach.Y1)
-	return xs, ys
-}
-
 func (l *layer) lay() {
-	xs, ys := l.spans()
+	x, y := l.rulers()
+	xs, ys := x.spans(l.Grid.X), y.spans(l.Grid.Y)
 	l.LinesX, l.LinesY = lines(xs), lines(ys)
 	l.SpanX = unit.Length(longest(l.LinesX, l.extent.X0, l.extent.X1))
 	l.SpanY = unit.Length(longest(l.LinesY, l.extent.Y0, l.extent.Y1))
@@ -255,6 +250,10 @@ func (l *layer) piece(p Piece, r []Point, a float64, all [][]Point, own int) {
 	case len(p.Rings) == 1 && fills(p.Rings[0], p.Cell):
 		p.Full, p.Rings, p.Cut = true, nil, -1
 		l.Full++
+	}
+	if l.tally && !p.Full && all != nil {
+		b := bounds(p.Rings[0])
+		l.least = math.Min(l.least, math.Min((b.X1-b.X0)/float64(l.paver.L), (b.Y1-b.Y0)/float64(l.paver.W)))
 	}
 	l.keep(p)
 }

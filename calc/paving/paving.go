@@ -149,7 +149,7 @@ type Candidate struct {
 // Why is what a grid is judged by, in this order.
 type Why struct {
 	BalancedX, BalancedY bool    // the first and the last course on the axis are equally wide
-	Narrowest            float64 // the narrowest cut, as a share of the paver; 1 where nothing is cut
+	Narrowest            float64 // the narrowest cut that the outline makes, as a share of the paver's length or width; 1: none
 	Cuts                 int     // pieces cut
 	Full                 int     // pieces whole
 	Spans                int     // movement joints, both ways

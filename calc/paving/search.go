@@ -1,0 +1,206 @@
+package paving
+
+import (
+	"cmp"
+	"math"
+	"slices"
+)
+
+// The search looks at this many starts along each axis at most, at all pairs of the best few of each, and gives so many.
+const (
+	steps  = 12 // of a module
+	starts = 48
+	few    = 6
+	given  = 5
+)
+
+// Search looks for the start that leaves the best cuts: flush with each edge, the joint or the paver in the middle, a
+// movement joint at each inside corner, and steps between; first along the rows, then across them, then the best of both
+// together. Better is what comes first in Why, then the smaller Estimate. The best comes first, and of those that are as
+// good in every way one is given.
+//
+// Going, which may be nil, is told how far it has come and reports false to have it end with the best so far. The result is
+// the same on every machine.
+func (g *Ground) Search(going func(done, of int) bool) []Candidate {
+	x, y := g.rulers()
+	xs, ys := x.starts(), y.starts()
+	s := seeker{Ground: g, going: going, x: x, y: y, of: len(xs) + len(ys) + few*few}
+	s.try(xs[:1], ys[:1])
+	s.try(xs, ys[:1])
+	bestX := s.best(func(c *Candidate) Axis { return c.Grid.X })
+	s.try(bestX[:1], ys)
+	bestY := s.best(func(c *Candidate) Axis { return c.Grid.Y })
+	s.try(bestX, bestY)
+	slices.SortStableFunc(s.found, compare)
+	s.found = slices.CompactFunc(s.found, func(a, b Candidate) bool { return compare(a, b) == 0 })
+	return s.found[:min(given, len(s.found))]
+}
+
+// seeker has what the search found so far.
+type seeker struct {
+	*Ground
+	x, y     ruler
+	going    func(done, of int) bool
+	done, of int
+	ended    bool
+	found    []Candidate
+}
+
+// try judges every pair of two axes that was not judged before.
+func (s *seeker) try(xs, ys []Axis) {
+	for _, x := range xs {
+		for _, y := range ys {
+			if s.ended {
+				return
+			}
+			if slices.ContainsFunc(s.found, func(c Candidate) bool { return c.Grid.X.First == x.First && c.Grid.Y.First == y.First }) {
+				continue
+			}
+			s.found = append(s.found, s.judge(Grid{x, y}))
+			s.done++
+			if s.going != nil && !s.going(min(s.done, s.of), s.of) {
+				s.ended = true
+			}
+		}
+	}
+}
+
+// best are the axes of the best found, each once.
+func (s *seeker) best(axis func(*Candidate) Axis) []Axis {
+	slices.SortStableFunc(s.found, compare)
+	var out []Axis
+	for i := range s.found {
+		a := axis(&s.found[i])
+		if !slices.ContainsFunc(out, func(b Axis) bool { return a.First == b.First }) {
+			if out = append(out, a); len(out) == few {
+				break
+			}
+		}
+	}
+	return out
+}
+
+// compare puts the better candidate first.
+func compare(a, b Candidate) int {
+	half := func(share float64) float64 { return math.Round(math.Min(share, 0.5) * 1000) }
+	return cmp.Or(
+		balanced(b.Why)-balanced(a.Why),
+		cmp.Compare(half(b.Why.Narrowest), half(a.Why.Narrowest)),
+		a.Estimate-b.Estimate,
+		a.Why.Cuts-b.Why.Cuts,
+		a.Why.Spans-b.Why.Spans,
+	)
+}
+
+func balanced(w Why) int { return b2i(w.BalancedX) + b2i(w.BalancedY) }
+
+// judge lays a grid, without what only a drawing needs.
+func (s *seeker) judge(grid Grid) Candidate {
+	l := layer{Ground: s.Ground, Layout: Layout{Grid: grid}, tally: true, least: 1}
+	l.lay()
+	w := Why{
+		BalancedX: s.x.balanced(grid.X), BalancedY: s.y.balanced(grid.Y),
+		Narrowest: l.least, Cuts: len(l.Pieces), Full: l.Full, Spans: len(grid.X.Fields) + len(grid.Y.Fields) - 2,
+	}
+	var stock stock
+	for i := range l.Pieces {
+		p := &l.Pieces[i]
+		b := bounds(p.Rings[0])
+		long, wide := (b.X1-b.X0)/float64(s.paver.L), (b.Y1-b.Y0)/float64(s.paver.W)
+		stock.take(long, wide)
+	}
+	return Candidate{Grid: grid, Why: w, Estimate: l.Full + stock.pavers()}
+}
+
+// stock estimates how many pavers some cuts take: one for each that is over half a paver both ways; those over half one way
+// share a paver side by side; the others share half pavers.
+type stock struct {
+	whole               int
+	long, wide, smaller []float64
+}
+
+// take adds a cut whose sides are these shares of the paver's.
+func (s *stock) take(long, wide float64) {
+	switch {
+	case long > 0.5 && wide > 0.5:
+		s.whole++
+	case wide > 0.5:
+		s.long = append(s.long, long)
+	case long > 0.5:
+		s.wide = append(s.wide, wide)
+	default:
+		s.smaller = append(s.smaller, long)
+	}
+}
+
+func (s *stock) pavers() int {
+	return s.whole + bins(s.long) + bins(s.wide) + (bins(s.smaller)+1)/2
+}
+
+// bins is how many bins of 1 hold the sizes, the largest with as many of the smallest as fit.
+func bins(sizes []float64) int {
+	slices.Sort(sizes)
+	n := 0
+	for lo, hi := 0, len(sizes)-1; lo <= hi; hi-- {
+		n++
+		for room := 1 - sizes[hi]; lo < hi && sizes[lo] <= room; lo++ {
+			room -= sizes[lo]
+		}
+	}
+	return n
+}
+
+// ends are the widths of the first and the last course on an axis, of the row that is not offset.
+func (r *ruler) ends(a Axis) (first, last float64) {
+	spans := r.spans(a)
+	first = a.First + r.size - r.lo
+	if first < float64(Sliver) {
+		first = r.size
+	}
+	s := spans[len(spans)-1]
+	last = r.hi - s.at - float64(s.modules-1)*r.module()
+	if last < float64(Sliver) {
+		last = r.size // what is left is a joint
+	}
+	return math.Min(first, r.size), math.Min(last, r.size)
+}
+
+func (r *ruler) balanced(a Axis) bool {
+	first, last := r.ends(a)
+	return math.Abs(first-last) < float64(Trim)
+}
+
+// starts are axes worth a look, the most likely first. Seen in a mirror they are the same.
+func (r *ruler) starts() []Axis {
+	var out []Axis
+	add := func(a Axis) {
+		if len(out) < starts && !slices.ContainsFunc(out, func(b Axis) bool { return math.Abs(a.First-b.First) < near }) {
+			out = append(out, a)
+		}
+	}
+	// In the middle, by halving what the end courses differ by; and half a module on.
+	middle := (r.lo + r.hi) / 2
+	for _, at := range [...]float64{middle + r.joint/2, middle - r.size/2} {
+		a := r.choose(r.phase(at))
+		for range 4 {
+			first, last := r.ends(a)
+			a = r.choose(r.phase(a.First + (last-first)/2))
+		}
+		add(a)
+	}
+	for _, s := range r.stops {
+		at := s.at
+		if !s.low {
+			at -= r.size
+		}
+		add(r.axis(at))
+	}
+	for _, p := range r.inner {
+		add(r.axis(p + r.wide/2))
+	}
+	centre := out[0].First
+	for i := 1; i < steps; i++ {
+		add(r.choose(r.phase(centre + float64(i)*r.module()/steps)))
+	}
+	return out
+}
