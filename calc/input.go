@@ -23,6 +23,7 @@ type Input struct {
 	Columns  []*Input
 	Form     Form // of a table
 	Empty    bool // a table may have no row
+	Spare    bool // a row of a table may leave out its last cell, which then reads as that column's example
 	Each     bool // one of the Options for each of several things, in order; one alone is for all of them
 }
 
@@ -119,6 +120,9 @@ func (r Rows) Grouped() Rows { r.Form = Groups; return r }
 
 // MayBeEmpty takes a table with no row.
 func (r Rows) MayBeEmpty() Rows { r.Empty = true; return r }
+
+// LastSpare lets a row leave out its last cell, which then reads as that column's example.
+func (r Rows) LastSpare() Rows { r.Spare = true; return r }
 
 // Groups is the groups of rows that an entry holds.
 func (r Rows) Groups(e Entry) (groups [][][]float64) {

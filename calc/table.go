@@ -67,6 +67,9 @@ func (t *tableReader) line(line string) *Problem {
 	t.count++
 	number := unit.Count(t.count)
 	cells := splitCells(line, t.habit.Decimal, t.in.Form == Grid)
+	if last := len(t.in.Columns) - 1; t.in.Spare && len(cells) >= last && len(cells) <= last+1 && strings.TrimSpace(strings.Join(cells[last:], "")) == "" {
+		cells = append(cells[:last], t.in.Columns[last].Example)
+	}
 	t.cells += len(cells)
 	switch {
 	case t.in.Form != Grid && len(cells) != len(t.in.Columns):
