@@ -47,6 +47,7 @@ type Cut struct {
 	At       unit.Length // the edge that the cut leaves on the kept piece
 	Beyond   bool        // the kept piece lies on the far side of At: the blade runs before the line, not past it
 	From, To unit.Length // the part's ends along the line
+	Wide     unit.Length // what it cuts off is so wide, from the edge of the part that is nearest on the kept side
 }
 
 // Plan is how the pieces are cut.
@@ -54,6 +55,7 @@ type Plan struct {
 	Sheets [][]Placed
 	Cuts   [][]Cut // of each sheet, in an order in which they can be made
 	Bound  int     // no plan of any kind, guillotine or not, needs fewer sheets
+	Alone  int     // pieces of which no two fit on one sheet: a part of what the bound rests on
 }
 
 // Nest places every piece once. Kerf is what a cut takes away between two parts; a sheet's own edge loses nothing, and
@@ -66,8 +68,8 @@ func Nest(sheet Size, kerf unit.Length, pieces []Piece, going func(done, of int)
 	if len(p.misfits) > 0 {
 		return Plan{}, p.misfits
 	}
-	bound := p.bound()
-	return p.emit(p.search().run(bound, going), bound), nil
+	bound, alone := p.bound()
+	return p.emit(p.search().run(bound, going), bound, alone), nil
 }
 
 // Rough is Nest in a small part of the time: what setting the pieces one after another gives.
@@ -76,7 +78,8 @@ func Rough(sheet Size, kerf unit.Length, pieces []Piece) (Plan, []int) {
 	if len(p.misfits) > 0 {
 		return Plan{}, p.misfits
 	}
-	return p.emit(p.search().rough(), p.bound()), nil
+	bound, alone := p.bound()
+	return p.emit(p.search().rough(), bound, alone), nil
 }
 
 // hair is what a length may be off by and still count as whole micrometres: rounding of sums.

@@ -1,10 +1,15 @@
 package cutting
 
-import "setbook/calc/unit"
+import (
+	"slices"
 
-// emit writes the layouts as a plan.
-func (p *problem) emit(sheets []layout, bound int) Plan {
-	plan := Plan{Bound: bound}
+	"setbook/calc/unit"
+)
+
+// emit writes the layouts as a plan, the fullest sheet first.
+func (p *problem) emit(sheets []layout, bound, alone int) Plan {
+	plan := Plan{Bound: bound, Alone: alone}
+	slices.SortStableFunc(sheets, func(a, b layout) int { return b.area - a.area })
 	for i := range sheets {
 		e := emitter{problem: p, across: sheets[i].across, w: p.w - p.kerf, l: p.l - p.kerf}
 		if e.across {
@@ -36,48 +41,83 @@ func (e *emitter) part(stage int, upright bool, low, high, from, to int, lengths
 		if i == last && (i > 0 || hang) {
 			at[i] = high + e.kerf - l
 			if at[i] > next {
-				e.cut(stage, upright, true, at[i], from, to)
+				e.cut(stage, upright, true, at[i], from, to, l)
 			}
 		} else if end := at[i] + l - e.kerf; end < high {
-			e.cut(stage, upright, false, end, from, to)
+			e.cut(stage, upright, false, end, from, to, l)
 		}
 		next = at[i] + l
 	}
 	return at
 }
 
-func (e *emitter) cut(stage int, upright, beyond bool, at, from, to int) {
+func (e *emitter) cut(stage int, upright, beyond bool, at, from, to, wide int) {
 	e.cuts = append(e.cuts, Cut{Stage: stage, Upright: upright != e.across, At: unit.Length(at), Beyond: beyond,
-		From: unit.Length(from), To: unit.Length(to)})
+		From: unit.Length(from), To: unit.Length(to), Wide: unit.Length(wide - e.kerf)})
+}
+
+// outward sorts parts, the largest first, and then has the second largest last: the first and the last keep the sheet's
+// own edges, and like sheets come out alike.
+func outward[T int | item](parts []T, larger func(a, b T) int) {
+	slices.SortStableFunc(parts, larger)
+	if n := len(parts); n > 2 {
+		second := parts[1]
+		copy(parts[1:], parts[2:])
+		parts[n-1] = second
+	}
 }
 
 func (e *emitter) sheet(s *layout) {
-	inside := make([][]int, len(s.strips)) // the stacks of each strip
+	stacks := make([][]int, len(s.strips)) // of each strip
 	for j, c := range s.stacks {
-		inside[c.strip] = append(inside[c.strip], j)
+		stacks[c.strip] = append(stacks[c.strip], j)
 	}
 	on := make([][]item, len(s.stacks)) // the pieces of each stack
 	for _, it := range s.items {
 		on[it.stack] = append(on[it.stack], it)
 	}
-	lengths := make([]int, len(s.strips))
-	for i, t := range s.strips {
-		lengths[i] = t.l
+	strips := make([]int, len(s.strips))
+	for i := range strips {
+		strips[i] = i
+	}
+	outward(strips, func(a, b int) int {
+		if s.strips[a].l != s.strips[b].l {
+			return s.strips[b].l - s.strips[a].l
+		}
+		return s.strips[b].w - s.strips[a].w
+	})
+	lengths := make([]int, len(strips))
+	for i, t := range strips {
+		lengths[i] = s.strips[t].l
 	}
 	for i, y := range e.part(1, false, 0, e.l, 0, e.w, lengths, false) {
-		top := y + lengths[i] - e.kerf
-		widths := make([]int, len(inside[i]))
-		for j, c := range inside[i] {
+		in, top := stacks[strips[i]], y+lengths[i]-e.kerf
+		outward(in, func(a, b int) int {
+			if s.stacks[a].w != s.stacks[b].w {
+				return s.stacks[b].w - s.stacks[a].w
+			}
+			return s.stacks[b].l - s.stacks[a].l
+		})
+		widths := make([]int, len(in))
+		for j, c := range in {
 			widths[j] = s.stacks[c].w
 		}
 		for j, x := range e.part(2, true, 0, e.w, y, top, widths, false) {
-			e.stack(on[inside[i][j]], x, y, x+widths[j]-e.kerf, top)
+			e.stack(on[in[j]], x, y, x+widths[j]-e.kerf, top)
 		}
 	}
 }
 
 // stack cuts pieces off a stack as wide as the widest.
 func (e *emitter) stack(items []item, left, bottom, right, top int) {
+	outward(items, func(a, b item) int {
+		aw, al := e.lying(a.piece, a.turned, e.across)
+		bw, bl := e.lying(b.piece, b.turned, e.across)
+		if al != bl {
+			return bl - al
+		}
+		return bw - aw
+	})
 	lengths := make([]int, len(items))
 	for i, it := range items {
 		_, lengths[i] = e.lying(it.piece, it.turned, e.across)
