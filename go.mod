@@ -11,6 +11,7 @@ require (
 	github.com/emersion/go-ical v0.0.0-20250329121855-f41e73efc392
 	github.com/fsnotify/fsnotify v1.10.1
 	github.com/hack-pad/go-indexeddb v0.3.2
+	github.com/peterstace/simplefeatures v0.50.0
 	github.com/stretchr/testify v1.12.1
 	golang.org/x/image v0.48.0
 	golang.org/x/net v0.62.0

@@ -9,12 +9,6 @@ import (
 	"setbook/calc/unit"
 )
 
-const mm = float64(unit.Millimetre)
-
-func rectangle(x, y, w, h float64) []Point {
-	return []Point{{x * mm, y * mm}, {(x + w) * mm, y * mm}, {(x + w) * mm, (y + h) * mm}, {x * mm, (y + h) * mm}}
-}
-
 func TestRectangle(t *testing.T) {
 	o := &Outline{Corners: rectangle(0, 0, 3025, 2420)}
 	g, faults := Prepare(o, Paver{600 * unit.Millimetre, 600 * unit.Millimetre, 5 * unit.Millimetre}, Pattern{}, Joints{})
