@@ -107,6 +107,7 @@ type Answer struct {
 	HasRange  bool
 	From      words.Line
 	Buys      bool       // a quantity to buy: Is is likely, High cautious
+	Supply    *Supply    // what an order calls it; nil: by the names of the calculator and the answer
 	Main      bool       // shown large, beside the field being typed
 	Reads     words.Line // stands in for the figure: "passes"
 	Waits     bool       // a waiting time that a countdown can be started from

@@ -99,6 +99,12 @@ func (c *Calculator) unknown(texts Texts, past string) (first string) {
 func (in *Input) read(text string, h Habit) (Reading, *Problem) {
 	text = strings.TrimSpace(text)
 	switch {
+	case in.Reads != nil:
+		kept, wrong := in.Reads(text)
+		if wrong.Msg != "" {
+			return Reading{}, &Problem{in.Key, words.Say("{field}: {problem}", words.Named("field", in.Label), words.Also("problem", wrong))}
+		}
+		return Reading{Text: kept}, nil
 	case len(in.Options) > 0:
 		return in.readOption(text)
 	case len(in.Columns) > 0:
@@ -178,7 +184,7 @@ func (in *Input) Value(text string, h Habit) (base float64, ok bool) {
 // Plain is the text of a reading that means the same to everybody: as it was typed where
 // that is so, else written out with a point decimal and the unit of a system.
 func (in *Input) Plain(r Reading, s unit.System) string {
-	if len(in.Options) > 0 {
+	if len(in.Options) > 0 || in.Reads != nil {
 		return r.Text
 	}
 	if len(in.Columns) > 0 {
@@ -202,7 +208,7 @@ func (in *Input) Shown(text string, h Habit, s unit.Style) (string, bool) {
 	switch {
 	case problem != nil:
 		return "", false
-	case len(in.Options) > 0:
+	case len(in.Options) > 0, in.Reads != nil:
 		return r.Text, true
 	case len(in.Columns) > 0:
 		return in.shownTable(r.Rows, s), true

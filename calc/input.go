@@ -25,6 +25,10 @@ type Input struct {
 	Empty    bool // a table may have no row
 	Spare    bool // a row of a table may leave out its last cell, which then reads as that column's example
 	Each     bool // one of the Options for each of several things, in order; one alone is for all of them
+
+	// Reads is set where the question reads a text of lines itself: it gives the text to keep, which reads the same for
+	// everybody, or says what is wrong.
+	Reads func(text string) (kept string, wrong words.Line)
 }
 
 // Form is how the rows of a table stand.
@@ -143,3 +147,17 @@ func (r Rows) Groups(e Entry) (groups [][][]float64) {
 // Of is the rows that an entry holds, each cell in the base unit of its column. Where rows stand
 // in groups, a nil row parts them.
 func (r Rows) Of(e Entry) [][]float64 { return e.read[r.Key].Rows }
+
+// Lines is a text of lines that the question reads itself: the entries of a job.
+type Lines struct{ *Input }
+
+// AskLines declares a text of lines with its own reader.
+func AskLines(key string, label words.Msg, example string, reads func(text string) (kept string, wrong words.Line)) Lines {
+	return Lines{&Input{Key: key, Label: label, As: unit.Bare, Example: example, Reads: reads}}
+}
+
+// Helped adds a line of help.
+func (l Lines) Helped(m words.Msg) Lines { l.Help = m; return l }
+
+// Of is the text that an entry holds.
+func (l Lines) Of(e Entry) string { return e.read[l.Key].Text }

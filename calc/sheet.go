@@ -68,6 +68,9 @@ func (a *Answer) Between(low, high float64, from words.Line) *Answer {
 // Buy marks an answer as a quantity to buy: likely as given, cautious at its high end.
 func (a *Answer) Buy() *Answer { a.Buys = true; return a }
 
+// Of names a quantity to buy as an order does.
+func (a *Answer) Of(s *Supply) *Answer { a.Supply = s; return a }
+
 // First marks an answer to be shown large.
 func (a *Answer) First() *Answer { a.Main = true; return a }
 

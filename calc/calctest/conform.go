@@ -64,7 +64,11 @@ func input(t *testing.T, in *calc.Input) {
 	for _, column := range in.Columns {
 		input(t, column)
 	}
-	if len(in.Options) > 0 || len(in.Columns) > 0 {
+	if in.Reads != nil {
+		_, wrong := in.Reads(in.Example)
+		assert.Empty(t, wrong.Msg, "the example of %s", in.Key)
+	}
+	if len(in.Options) > 0 || len(in.Columns) > 0 || in.Reads != nil {
 		return
 	}
 	assert.Less(t, in.Min, in.Max, "limits of %s", in.Key)

@@ -70,7 +70,7 @@ func agree(t *testing.T, c *calc.Calculator, e calc.Entry, s *calc.Sheet) {
 		for i := range c.Inputs {
 			in := c.Inputs[i]
 			switch r := e.Reading(in.Key); {
-			case len(in.Options) > 0:
+			case len(in.Options) > 0, in.Reads != nil:
 				texts[in.Key] = r.Text
 			case len(in.Columns) > 0:
 				texts[in.Key] = in.WrittenTable(r.Rows, style)
@@ -94,7 +94,7 @@ func agree(t *testing.T, c *calc.Calculator, e calc.Entry, s *calc.Sheet) {
 
 // limits are the texts of an input's ends, or of every option.
 func limits(in *calc.Input) []string {
-	if len(in.Columns) > 0 {
+	if len(in.Columns) > 0 || in.Reads != nil {
 		return nil
 	}
 	if len(in.Options) > 0 {
@@ -114,8 +114,12 @@ func RandomTexts(c *calc.Calculator, random *rand.Rand) calc.Texts {
 	for i := range c.Inputs {
 		in := c.Inputs[i]
 		switch {
+		case in.Reads != nil:
+			texts[in.Key] = in.Example // nothing is drawn at random that only the question can read
 		case len(in.Options) > 0:
 			texts[in.Key] = in.Options[random.IntN(len(in.Options))].Name
+		case in.Empty && random.IntN(2) == 0:
+			texts[in.Key] = ""
 		case len(in.Columns) > 0:
 			rows := make([][]float64, 1+random.IntN(6))
 			for j := range rows {

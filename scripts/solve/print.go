@@ -80,7 +80,7 @@ func printJSON(out io.Writer, c *calc.Calculator, e calc.Entry, s *calc.Sheet, r
 func entryOf(in *calc.Input, reading calc.Reading) jsonEntry {
 	e := jsonEntry{Text: reading.Text, Example: reading.Example}
 	switch {
-	case len(in.Options) > 0:
+	case len(in.Options) > 0, in.Reads != nil:
 	case len(in.Columns) > 0:
 		for _, row := range reading.Rows {
 			e.Rows = append(e.Rows, rowOf(in, row))
@@ -198,6 +198,8 @@ func printInput(out io.Writer, indent string, in *calc.Input, r words.Reader) {
 		if in.Each {
 			takes += "; one for all, or one each as in " + names[0] + "," + names[len(names)-1]
 		}
+	case in.Reads != nil:
+		takes = "lines of text, or @file"
 	case len(in.Columns) > 0:
 		var columns []string
 		for _, column := range in.Columns {
