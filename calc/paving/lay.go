@@ -285,6 +285,10 @@ func narrowest(r []Point) float64 {
 // fills says whether a piece lacks no more of its cell than Trim, anywhere.
 func fills(r []Point, cell Rect) bool {
 	const trim = float64(Trim)
+	long, wide := cell.X1-cell.X0, cell.Y1-cell.Y0
+	if area(r) < (long-2*trim)*(wide-2*trim) {
+		return false
+	}
 	corners := 0
 	for _, p := range r {
 		x := math.Min(p.X-cell.X0, cell.X1-p.X) < trim
