@@ -152,7 +152,9 @@ func answers(s *calc.Sheet, e calc.Entry, p parts, low, high swing) {
 	fromHold := words.Say("The hand strays {angle} either way.", words.Is("angle", holdSpread, unit.Arc))
 	fromAll := words.Say("The hand strays {angle} either way; waste and hollows come to half as much or half as much again.", words.Is("angle", holdSpread, unit.Arc))
 	calc.Gives(s, "buy", "Bags to buy", unit.Whole(float64(p.bags)), unit.Whole1).
-		Between(float64(unit.Whole(float64(low.bags))), float64(unit.Whole(float64(high.bags))), fromAll).Buy().First()
+		Between(float64(unit.Whole(float64(low.bags))), float64(unit.Whole(float64(high.bags))), fromAll).Buy().First().
+		Of(&calc.Supply{Of: calc.BuyMortar, In: "bags", Pack: unit.Fig(bagWets.Of(e), unit.CubicFootL),
+			Likely: float64(p.bags), Low: float64(low.bags), High: float64(high.bags)})
 	calc.Gives(s, "bed", "Bed after the ridges fall in", p.thick, unit.InchMM).Between(float64(low.bed), float64(high.bed), fromHold).First()
 	calc.Gives(s, "ridge", "Height of the combed ridge", p.ridge, unit.InchMM).
 		Between(float64(Ridge(depth.Of(e), max(hold.Of(e)-holdSpread, 0))), float64(Ridge(depth.Of(e), min(hold.Of(e)+holdSpread, 90))), fromHold)

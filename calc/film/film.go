@@ -68,7 +68,9 @@ func work(e calc.Entry, s *calc.Sheet) {
 	fromAll := words.Say("The film strays {share} either way; waste comes to half as much or half as much again.", words.Is("share", hand, unit.Share))
 
 	calc.Gives(s, "buy", "Pails to buy", unit.Whole(float64(p.pails)), unit.Whole1).
-		Between(float64(unit.Whole(float64(low.pails))), float64(unit.Whole(float64(high.pails))), fromAll).Buy().First()
+		Between(float64(unit.Whole(float64(low.pails))), float64(unit.Whole(float64(high.pails))), fromAll).Buy().First().
+		Of(&calc.Supply{Of: calc.BuyFilm, In: "pails", Pack: unit.Fig(pail.Of(e), unit.GallonL), Grade: float64(wet.Of(e)) * float64(solids.Of(e)),
+			Likely: float64(p.pails), Low: float64(low.pails), High: float64(high.pails)})
 	calc.Gives(s, "dry", "Dry film, all coats", p.dry, thin).Between(float64(low.dry), float64(high.dry), fromHand).First()
 	calc.Gives(s, "wet_volume", "Wet, all coats", p.volume, unit.GallonL).Between(float64(low.volume), float64(high.volume), fromAll)
 	calc.Gives(s, "pails", "Pails", p.pails, unit.Bare).Between(float64(low.pails), float64(high.pails), fromAll)

@@ -118,7 +118,9 @@ func answers(s *calc.Sheet, e calc.Entry, p parts, r rule) {
 	joints := words.Say("Joints come out a tenth narrower or wider.")
 	all := words.Say("Joints come out a tenth narrower or wider, a litre takes a tenth less or more powder, and waste comes to half as much or half as much again.")
 	calc.Gives(s, "buy", "Bags to buy", unit.Whole(float64(p.bags)), unit.Whole1).
-		Between(float64(unit.Whole(float64(low.bags))), float64(unit.Whole(float64(high.bags))), all).Buy().First()
+		Between(float64(unit.Whole(float64(low.bags))), float64(unit.Whole(float64(high.bags))), all).Buy().First().
+		Of(&calc.Supply{Of: calc.BuyGrout, In: "bags", Pack: unit.Fig(bag.Of(e), unit.PoundKg),
+			Likely: float64(p.bags), Low: float64(low.bags), High: float64(high.bags)})
 	calc.Gives(s, "powder", "Grout powder", p.powder, unit.PoundKg).Between(float64(low.powder), float64(high.powder), all).First()
 	calc.Gives(s, "bags", "Bags", p.bags, unit.Bare).Between(float64(low.bags), float64(high.bags), all)
 	calc.Gives(s, "run", "Length of joint", p.run, unit.FootMetre)

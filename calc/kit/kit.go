@@ -99,7 +99,9 @@ func work(e calc.Entry, s *calc.Sheet) {
 	calc.Gives(s, "b_now", "Part B now", bNow, unit.PoundKg).First()
 	calc.Gives(s, "kits", "Kits", p.kits, six).
 		Between(float64(p.kits), float64(p.kits)*(1+float64(left)),
-			words.Say("Up to {left} of a mix stays on pail, paddle and trowel.", words.Is("left", left, unit.Share))).Buy()
+			words.Say("Up to {left} of a mix stays on pail, paddle and trowel.", words.Is("left", left, unit.Share))).Buy().
+		Of(&calc.Supply{Of: calc.BuyKits, In: "kits", Pack: unit.Fig(a+b, unit.PoundKg), Grade: float64(a / b),
+			Likely: float64(p.kits), Low: float64(p.kits), High: float64(p.kits) * (1 + float64(left))})
 
 	steps(s, e, p, aNow, bNow)
 	cautions(s, p)

@@ -178,7 +178,9 @@ func answers(s *calc.Sheet, e calc.Entry, p parts) {
 	lowS, lowV, low := end(-1)
 	highS, highV, high := end(+1)
 	calc.Gives(s, "buy", "Cartridges to buy", unit.Whole(float64(p.cartridges)), unit.Whole1).
-		Between(float64(unit.Whole(float64(low))), float64(unit.Whole(float64(high))), from).Buy().First()
+		Between(float64(unit.Whole(float64(low))), float64(unit.Whole(float64(high))), from).Buy().First().
+		Of(&calc.Supply{Of: calc.BuySealant, In: "cartridges", Pack: unit.Fig(cartridge.Of(e), tube),
+			Likely: float64(p.cartridges), Low: float64(low), High: float64(high)})
 	calc.Gives(s, "depth_used", "Depth of sealant at the middle", p.depth, unit.InchMM).First()
 	spare := calc.Gives(s, "rod_spare", "Depth left under the rod", p.spare, unit.InchMM).First()
 	if p.spare < 0 {
@@ -189,7 +191,11 @@ func answers(s *calc.Sheet, e calc.Entry, p parts) {
 	calc.Gives(s, "volume", "Sealant in the joints, before waste", p.volume, tube).Between(float64(lowV), float64(highV), size)
 	calc.Gives(s, "cartridges", "Cartridges", p.cartridges, unit.Bare).Between(float64(low), float64(high), from)
 	calc.Gives(s, "tape", "Masking tape, both edges", p.tape, unit.FootMetre).
-		Between(float64(p.tape), float64(p.tape)*(1+tapeStrays), words.Say("Up to a tenth more for laps and ends.")).Buy()
+		Between(float64(p.tape), float64(p.tape)*(1+tapeStrays), words.Say("Up to a tenth more for laps and ends.")).Buy().
+		Of(&calc.Supply{Of: calc.BuyTape, Likely: float64(p.tape), Low: float64(p.tape), High: float64(p.tape) * (1 + tapeStrays)})
+	calc.Gives(s, "backing", "Rod, or tape where none fits, along every joint", run.Of(e), unit.FootMetre).
+		Between(float64(run.Of(e)), float64(run.Of(e))*(1+tapeStrays), words.Say("Up to a tenth more for laps and ends.")).Buy().
+		Of(&calc.Supply{Of: calc.BuyBacking, Pack: unit.Fig(p.rod, unit.InchMM), Likely: float64(run.Of(e)), Low: float64(run.Of(e)), High: float64(run.Of(e)) * (1 + tapeStrays)})
 }
 
 func cautions(s *calc.Sheet, e calc.Entry, p parts) {

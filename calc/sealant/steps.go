@@ -35,6 +35,8 @@ func steps(s *calc.Sheet, e calc.Entry, p parts) {
 		"R", p.room, unit.InchMM, "T + b - s - d", source.ByDefinition)
 	calc.Works(s, "Depth left under the rod, its height taken as its diameter. Below nought it does not fit.",
 		"R_spare", p.spare, unit.InchMM, "R - D", source.ByDefinition)
+	calc.Works(s, "Rod, or tape where none fits, along every joint.",
+		"ℓ_back", run.Of(e), unit.FootMetre, "ℓ", source.ByDefinition)
 	calc.Works(s, "Masking tape along both edges.",
 		"ℓ_tape", p.tape, unit.FootMetre, "2 * ℓ", source.ByDefinition)
 }
