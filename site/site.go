@@ -25,6 +25,7 @@ var files embed.FS
 type Assets struct {
 	Style, Program, Boot, Icon, Touch, Manifest string
 	Words                                       map[string]string // the messages of a language, by its tag
+	Edition                                     string            // tells one build of the program from another
 	Light, Dark                                 string
 	Parents                                     string // the origins that an embedded calculator talks with
 }
@@ -135,6 +136,8 @@ func Pages(calculators []*calc.Calculator, r words.Reader, languages []*words.La
 	list := []made{
 		{"index.html", b.contents},
 		{"about/index.html", b.about},
+		{"jobs/index.html", b.jobs},
+		{"job/index.html", b.job},
 		{"class/index.html", b.class},
 		{"glossary/index.html", b.glossary},
 	}

@@ -6,6 +6,7 @@ import "setbook/calc/words"
 type phrases struct {
 	Name, TitleOf, Skip, Cover, Contents, Intro, NoScript, Failed, Before, After, Way words.Msg
 	Countdowns, Beside                                                                words.Msg
+	Jobs, JobsSays, Job, JobSays, JobsNoScript                                        words.Msg
 	Units, US, Metric, UnitsUS, UnitsMetric                                           words.Msg
 	Look, Light, Dark, Auto, Local                                                    words.Msg
 	Missing, MissingSays, MissingGo                                                   words.Msg
@@ -28,6 +29,12 @@ var shell = phrases{
 	Way:      "Pages before and after",
 
 	Countdowns: "Countdowns",
+
+	Jobs:         "Jobs",
+	JobsSays:     "What the crew keeps of each job, on this phone: its sums, the weather, the log of mixes, contact checks, notes, the hand-over sheet.",
+	Job:          "A job",
+	JobSays:      "One job as it stands today: what cures, what may be walked on, what to do next.",
+	JobsNoScript: "Scripts are off: jobs are kept and shown by a script. Turn scripts on to use them.",
 	Beside:     "Beside the work",
 
 	Units:       "Units",

@@ -216,6 +216,7 @@ func (d *desk) start(s *section, answer string) {
 		c.Name = countdown.Distinct(b.Running(), c.Name)
 		b.Add(c, at)
 		d.saveCountdown(c.ID, c.Text())
+		d.countInJob(c)
 		d.rewriteBoard("")
 		said = b.Started(c, at)
 	}

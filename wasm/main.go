@@ -21,7 +21,11 @@ type desk struct {
 	store    *store // nil until it is open, and where it cannot be
 	address  address
 	board    board
+	clerk    clerk
 	class    class
+	aside    aside
+	frame    *framed // nil: the page stands by itself
+	counter  counter
 	flushing bool // what has changed will be kept when the event is over
 	leaving  bool // a new version was accepted: the page is being loaded again
 }
@@ -29,6 +33,10 @@ type desk struct {
 const faulted words.Msg = "Something went wrong inside the page. The last good answer stays and is marked; what you type next may not be worked out. Load the page again to go on."
 
 func main() {
+	if besidePage() {
+		serve()
+		select {}
+	}
 	d := &desk{document: wrap(js.Global().Get("document").Get("documentElement"))}
 	d.guard = guard{tell: func() { notice("fault", faulted) }}
 	d.later(0, d.open) // the start of Go's own runtime has blocked the page long enough
@@ -39,12 +47,14 @@ func main() {
 // the phone is busy enough while it loads. What can be seen comes first.
 func (d *desk) open() {
 	served.Language = language(d.document)
+	d.openFrame()
+	d.openCounter()
 	d.reader = d.settings()
 	var steps []func()
 	for _, root := range every(js.Global().Get("document"), "section.calculator[data-calculator]") {
 		steps = append(steps, func() { d.mount(root) })
 	}
-	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.openClass, d.live, d.prime, d.remember, d.offerUpdates)
+	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.openClass, d.openChecker, d.offerManners, d.live, d.followParent, d.shelve, d.prime, d.remember, d.offerUpdates)
 	d.next(steps)
 }
 

@@ -20,16 +20,18 @@ func (d *desk) remember() {
 		if err != nil {
 			d.forgetful()
 			d.loseCountdowns()
+			d.openJobs(nil, err)
 			return
 		}
 		d.store = opened
 		d.openCountdowns(opened)
+		d.openJobs(opened, nil)
 		for _, s := range d.sections {
-			if s.linked || s.live.Touched() {
+			if s.linked || s.live.Touched() || d.atCounter() {
 				d.keepTouched(s)
 				continue
 			}
-			text, err := opened.read(ctx, s.live.Calculator.ID)
+			text, err := opened.read(ctx, d.key(s))
 			if err != nil {
 				d.forgetful()
 				return
@@ -53,14 +55,15 @@ func (d *desk) keepTouched(s *section) {
 
 // keep remembers the last good entry of a section.
 func (d *desk) keep(s *section) {
-	if d.store == nil {
+	d.keepInJob()
+	if d.store == nil || d.atCounter() {
 		return
 	}
 	text := ""
 	if s.live.Touched() {
 		text = s.live.Link()
 	}
-	if d.store.write(context.Background(), s.live.Calculator.ID, text, d.forgetful) != nil {
+	if d.store.write(context.Background(), d.key(s), text, d.forgetful) != nil {
 		d.forgetful()
 	}
 }

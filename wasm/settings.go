@@ -59,6 +59,7 @@ func (d *desk) offerSettings() {
 				d.changed(s)
 			})
 		}
+		d.addressJobs()
 	})
 	d.choice(body, "theme", func() {})
 }

@@ -12,12 +12,15 @@ import (
 )
 
 // The database of the browser. It holds the last entry of each calculator, as link text under the
-// calculator's ID, and since version 2 each countdown, as its text under its ID.
+// calculator's ID; since version 2 each countdown, as its text under its ID; and since version 3 each job: its record in one
+// store, and in another its head, which is what a list shows and what a save is compared with.
 const (
 	databaseName    = "setbook"
-	databaseVersion = 2
+	databaseVersion = 3
 	entryStore      = "entries"
 	countdownStore  = "countdowns"
+	jobStore        = "jobs"
+	headStore       = "jobheads"
 )
 
 const notKept words.Msg = "This browser keeps nothing for this page, so your last entry will not be here next time. Answers work all the same. The link in the address bar holds the entry."
@@ -26,10 +29,14 @@ const notKept words.Msg = "This browser keeps nothing for this page, so your las
 // windows, storage forbidden, a disk that is full.
 var errNoStorage = errors.New("the browser keeps nothing for this page")
 
+// errNewer is what a write gives where the database was made by a newer Setbook: this one reads it and leaves it alone.
+var errNewer = errors.New("the database is that of a newer Setbook")
+
 // store is one object store of the open database: texts under keys.
 type store struct {
-	db   *idb.Database
-	name string
+	db    *idb.Database
+	name  string
+	newer bool // of a later version than this program knows: it is only read
 }
 
 // openStore opens the database, making it the first time, and gives the store of entries. It blocks until the browser
@@ -43,27 +50,39 @@ func openStore(ctx context.Context) (opened *store, err error) {
 	if !global("indexedDB").Truthy() {
 		return nil, errNoStorage
 	}
-	request, err := idb.Global().Open(ctx, databaseName, databaseVersion, upgrade)
+	db, err := openVersion(ctx, databaseVersion)
+	newer := errors.Is(err, idb.NewDOMException("VersionError"))
+	if newer { // no version is asked for: it opens as it is
+		db, err = openVersion(ctx, 0)
+	}
+	if err != nil {
+		return nil, err
+	}
+	return &store{db, entryStore, newer}, nil
+}
+
+func openVersion(ctx context.Context, version uint) (*idb.Database, error) {
+	request, err := idb.Global().Open(ctx, databaseName, version, upgrade)
 	if err != nil {
 		return nil, err
 	}
 	db, err := request.Await(ctx)
-	switch {
-	case err != nil:
-		return nil, err
-	case ctx.Err() != nil:
-		return nil, ctx.Err()
+	if err == nil {
+		err = ctx.Err()
 	}
-	return &store{db, entryStore}, nil
+	return db, err
 }
 
 // upgrade makes what a version of the database before lacked, and leaves what is there.
 func upgrade(db *idb.Database, from, _ uint) error {
-	for version, name := range [...]string{1: entryStore, 2: countdownStore} {
-		if name == "" || uint(version) <= from {
+	for _, made := range [...]struct {
+		since uint
+		name  string
+	}{{1, entryStore}, {2, countdownStore}, {3, jobStore}, {3, headStore}} {
+		if made.since <= from {
 			continue
 		}
-		if _, err := db.CreateObjectStore(name, idb.ObjectStoreOptions{}); err != nil {
+		if _, err := db.CreateObjectStore(made.name, idb.ObjectStoreOptions{}); err != nil {
 			return err
 		}
 	}
@@ -71,7 +90,7 @@ func upgrade(db *idb.Database, from, _ uint) error {
 }
 
 // of is another store of the same database.
-func (s *store) of(name string) *store { return &store{s.db, name} }
+func (s *store) of(name string) *store { return &store{s.db, name, s.newer} }
 
 // keys lists every key. It blocks.
 func (s *store) keys(ctx context.Context) ([]string, error) {
@@ -93,15 +112,22 @@ func (s *store) keys(ctx context.Context) ([]string, error) {
 
 // read gives the text kept under an ID, "" where there is none. It blocks.
 func (s *store) read(ctx context.Context, id string) (string, error) {
-	entries, err := s.objects(idb.TransactionReadOnly)
+	objects, err := s.objects(idb.TransactionReadOnly)
 	if err != nil {
 		return "", err
 	}
-	request, err := entries.Get(js.ValueOf(id))
+	return get(ctx, objects, id)
+}
+
+func get(ctx context.Context, objects *idb.ObjectStore, id string) (string, error) {
+	request, err := objects.Get(js.ValueOf(id))
 	if err != nil {
 		return "", err
 	}
 	v, err := request.Await(ctx)
+	if err == nil {
+		err = ctx.Err()
+	}
 	if err != nil || v.Type() != js.TypeString {
 		return "", err
 	}
@@ -142,6 +168,9 @@ func order(entries *idb.ObjectStore, id, text string) (*idb.Request, error) {
 }
 
 func (s *store) objects(mode idb.TransactionMode) (*idb.ObjectStore, error) {
+	if s.newer && mode == idb.TransactionReadWrite {
+		return nil, errNewer
+	}
 	t, err := s.db.Transaction(mode, s.name)
 	if err != nil {
 		return nil, err

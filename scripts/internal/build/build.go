@@ -126,6 +126,7 @@ func (t tree) fill(wasm, exec []byte, o Options) (program, version string, err e
 		Program:  t.hashed("setbook.wasm", wasm),
 		Boot:     t.hashed("boot.js", append(slices.Concat(exec, []byte("\n")), boot...)),
 		Manifest: "manifest.webmanifest",
+		Edition:  Hash(wasm)[:8],
 		Light:    stylesheet.CSS(looks.Light["paper"]),
 		Dark:     stylesheet.CSS(looks.Dark["paper"]),
 	}

@@ -1,0 +1,84 @@
+package jobpage
+
+import (
+	"setbook/calc/countdown"
+	"setbook/calc/job"
+	"setbook/calc/unit"
+	"setbook/calc/words"
+)
+
+// shortLog is how many lines of each log are shown until the rest is asked for: a phone need not lay out two thousand.
+const shortLog = 12
+
+// rows writes a log, the newest line first.
+func (v *View) rows(w *writer, list string, count int, row func(i int) (id, head, text string)) {
+	if count == 0 {
+		w.put(`<p class="note">%</p>`, "Nothing in this log yet.")
+		return
+	}
+	shown := count
+	if !v.whole {
+		shown = min(count, shortLog)
+	}
+	w.Put(`<ul class="job-log">`)
+	for i := count - 1; i >= count-shown; i-- {
+		id, head, text := row(i)
+		w.Put(`<li class="count"><details data-fold="%-%"><summary><span class="count-what"><b class="count-name" dir="auto">%</b> <span class="count-ends" dir="auto">%</span></span></summary><div class="count-acts">`, list, id, head, text)
+		v.drop(w, list+"/"+id, head)
+		w.Put(`</div></details></li>`)
+	}
+	w.Put(`</ul>`)
+	if shown < count {
+		w.Put(`<p><button type="button" data-job-do="more">%</button></p>`, w.r.Line(words.Say("Show all {count} lines", words.Is("count", unit.Count(count), unit.Whole1))))
+	}
+}
+
+func (v *View) mixes(now countdown.Instant) string {
+	w := v.writer()
+	v.rows(w, "mixes", len(v.Job.Mixes), func(i int) (id, head, text string) {
+		m := &v.Job.Mixes[i]
+		return m.ID, join(v.amount(m.Amount), m.Product, v.lot(m.Lot)), join(v.Reader.Line(v.past(m.When, now)),
+			v.reading("Air", v.shown(job.Air.Input, m.Air)), v.reading("Surface", v.shown(job.Surface.Input, m.Surface)), m.Note)
+	})
+	return w.String()
+}
+
+// amount is that of a mix as the reader reads it.
+func (v *View) amount(text string) string {
+	if count, ok := (&job.Mix{Amount: text}).Bags(); ok {
+		return v.Reader.Line(words.Say("{count} bags", words.Is("count", count, unit.Bare)))
+	}
+	return v.shown(job.Powder.Input, text)
+}
+
+func (v *View) lot(lot string) string {
+	if lot == "" {
+		return ""
+	}
+	return v.Reader.Line(words.Say("lot {lot}", words.Text("lot", lot)))
+}
+
+func (v *View) reading(label words.Msg, text string) string {
+	if text == "" {
+		return ""
+	}
+	return v.Reader.Word(label) + " " + text
+}
+
+func (v *View) checks(now countdown.Instant) string {
+	w := v.writer()
+	v.rows(w, "checks", len(v.Job.Checks), func(i int) (id, head, text string) {
+		c := &v.Job.Checks[i]
+		return c.ID, join(v.shown(job.Contact.Input, c.Contact), c.Where), join(v.Reader.Line(v.past(c.When, now)), c.Corners, c.Note)
+	})
+	return w.String()
+}
+
+func (v *View) notes(now countdown.Instant) string {
+	w := v.writer()
+	v.rows(w, "notes", len(v.Job.Notes), func(i int) (id, head, text string) {
+		n := &v.Job.Notes[i]
+		return n.ID, n.Text, v.Reader.Line(v.past(n.When, now))
+	})
+	return w.String()
+}

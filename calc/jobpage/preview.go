@@ -1,0 +1,133 @@
+package jobpage
+
+import (
+	"setbook/calc/countdown"
+	"setbook/calc/job"
+	"setbook/calc/unit"
+	"setbook/calc/words"
+)
+
+// Preview is what a file or a link would bring, before anything is changed.
+type Preview struct {
+	New      *job.Job
+	Old      *job.Job // the job of the same ID that is kept; nil: there is none
+	merged   *job.Job // both together: what stands in one alone is lost from neither
+	Record   string   // what was read: a newer program's record is kept as it is
+	Problems []job.Problem
+	Blocked  Trouble // why it cannot be kept over what there is
+}
+
+// Look reads a file's text.
+func Look(text string) *Preview {
+	j, problems := job.Read(text)
+	return &Preview{New: j, Record: text, Problems: problems}
+}
+
+// LookPacked reads the fragment of a link.
+func LookPacked(fragment string) *Preview {
+	j, problems := job.Unpack(fragment)
+	p := &Preview{New: j, Problems: problems}
+	if j != nil {
+		p.Record = job.Write(j)
+	}
+	return p
+}
+
+// Against compares it with what is kept of the same job, nil for nothing.
+func (p *Preview) Against(old *job.Job, now countdown.Instant) {
+	p.Old = old
+	switch {
+	case old == nil || p.New == nil:
+	case old.Newer != 0 || p.New.Newer != 0:
+		p.Blocked = NewerJob
+	default:
+		p.merged, p.Problems = job.Merge(old, p.New, now)
+	}
+}
+
+// mostProblems and mostChanges are how many lines of each are shown.
+const mostProblems, mostChanges = 12, 40
+
+func (p *Preview) html(b *Book) string {
+	w := b.writer()
+	w.put(`<section class="job-section job-preview" role="status"><h2>%</h2>`, "Before anything changes")
+	switch {
+	case p.New == nil:
+		w.put(`<p>%</p>`, "This cannot be read as a job, and nothing was changed.")
+		b.problems(w, p.Problems)
+	case p.Old == nil:
+		w.Put(`<p dir="auto"><b>%</b> %</p><p>%</p>`, p.New.Name, p.New.Place, b.Reader.Line(words.Say("A job that is not on this phone: sums {sums}, mixes {mixes}, contact checks {checks}, notes {notes}.",
+			count("sums", len(p.New.Entries)), count("mixes", len(p.New.Mixes)), count("checks", len(p.New.Checks)), count("notes", len(p.New.Notes)))))
+	default:
+		w.Put(`<p dir="auto"><b>%</b> %</p>`, p.Old.Name, p.Old.Place)
+		if p.merged != nil {
+			b.changes(w, job.Diff(p.Old, p.merged))
+		}
+		b.problems(w, p.Problems)
+	}
+	if p.New != nil && p.New.Newer != 0 {
+		w.put(`<p class="note">%</p>`, "It was written by a newer Setbook. It is kept as it is and can only be looked at here.")
+	}
+	w.Put(`<div class="count-acts">`)
+	switch {
+	case p.New == nil:
+	case p.Old == nil:
+		w.do("take", "", "Keep this job", "")
+	case p.Blocked != None:
+		w.Put(`<p>%</p>`, b.Reader.Word(p.Blocked.Says()))
+	default:
+		if p.merged != nil {
+			w.do("take", "", "Make these changes", "")
+		}
+		w.do("take-copy", "", "Keep it beside, as a copy", "")
+	}
+	w.do("leave", "", "Leave it", "")
+	w.Put(`</div></section>`)
+	return w.String()
+}
+
+func count(name string, n int) *words.Arg { return words.Is(name, unit.Count(n), unit.Whole1) }
+
+// problems lists what is wrong.
+func (b *Book) problems(w *writer, list []job.Problem) {
+	w.Put(`<ul class="job-changes">`)
+	for i := range list[:min(len(list), mostProblems)] {
+		w.Put(`<li>%</li>`, b.Reader.Line(list[i].Says))
+	}
+	w.Put(`</ul>`)
+}
+
+// changes lists what would change.
+func (b *Book) changes(w *writer, list []job.Change) {
+	if len(list) == 0 {
+		w.put(`<p>%</p>`, "There is no difference.")
+		return
+	}
+	w.Put(`<ul class="job-changes">`)
+	for i := range list[:min(len(list), mostChanges)] {
+		w.Put(`<li dir="auto">%</li>`, b.Reader.Line(list[i].Says))
+	}
+	w.Put(`</ul>`)
+	if rest := len(list) - mostChanges; rest > 0 {
+		w.Put(`<p>%</p>`, b.Reader.Line(words.Say("And {count} more.", count("count", rest))))
+	}
+}
+
+// Taken is the job to keep, once it was said so: over the one that is kept (its revision is the one to compare with), or beside it
+// under another ID. A record of a newer program is not for Write: Record holds it.
+func (p *Preview) Taken(b *Book, fresh string, beside bool) *job.Job {
+	c := *p.New
+	switch {
+	case c.Newer != 0:
+	case beside:
+		v := NewView(b, &c, Work)
+		v.Copy(fresh)
+		return v.Job
+	case p.merged != nil:
+		c = *p.merged
+		c.Revision = p.Old.Revision
+	default:
+		c.Revision = 0
+	}
+	return &c
+}

@@ -1,0 +1,353 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"context"
+	"strings"
+	"syscall/js"
+
+	"honnef.co/go/js/dom/v2"
+	"setbook/calc/all"
+	"setbook/calc/countdown"
+	"setbook/calc/job"
+	"setbook/calc/jobpage"
+	"setbook/calc/page"
+)
+
+// clerk is what a page has to do with jobs: it is the list of them, one of them, or a strip over a calculator.
+type clerk struct {
+	book    jobpage.Book
+	root    *dom.BasicHTMLElement // nil: this page has no part in jobs
+	store   *store                // nil until it is open, and where it cannot be
+	trouble jobpage.Trouble       // of the storage as a whole
+	shown   map[string]string     // the HTML that each part was last given
+
+	list  *jobpage.List
+	view  *jobpage.View
+	strip *jobpage.Strip
+	raw   string // the record as it was read: what a newer program wrote, or what cannot be read, is handed on as it is
+	rawID string
+
+	dirty, saving bool
+}
+
+// currentKey is where the ID of the job that was opened last is remembered.
+const currentKey = "setbook.job"
+
+// offerJobs finds what of jobs the page has, and listens.
+func (d *desk) offerJobs() {
+	document := js.Global().Get("document")
+	c := &d.clerk
+	for _, id := range []string{"#jobs", "#job", "#job-strip"} {
+		if root, ok := find(document, id); ok {
+			c.root = root
+		}
+	}
+	if c.root == nil {
+		return
+	}
+	c.book = jobpage.Book{Board: page.Board{Reader: d.reader, West: west}, Find: all.ByID, All: all.Calculators()}
+	if script, ok := find(document, "script[data-home]"); ok {
+		c.book.Root = script.GetAttribute("data-home")
+		c.book.Version = script.GetAttribute("data-version")
+	}
+	root := c.root.Underlying()
+	d.on(root, "input", nil, d.typeJob)
+	d.on(root, "change", nil, d.typeJob)
+	d.on(root, "click", nil, d.pressJob)
+	if c.root.ID() == "job-strip" {
+		return
+	}
+	d.on(js.Global(), "hashchange", nil, func(*dom.BasicEvent) { d.showJobs() })
+	d.on(document, "visibilitychange", nil, func(*dom.BasicEvent) {
+		if visible() {
+			d.lookAgain()
+		}
+	})
+	d.tickJob()
+}
+
+// tickJob has the times on the page follow the clock.
+func (d *desk) tickJob() {
+	d.later(20_000, func() {
+		if visible() {
+			d.refreshJob("")
+		}
+		d.tickJob()
+	})
+}
+
+// openJobs takes the store once it is open, or the reason why there is none, and shows what the page is for.
+func (d *desk) openJobs(opened *store, err error) {
+	c := &d.clerk
+	c.store = opened
+	if err != nil {
+		c.trouble = jobpage.NoStorage
+	} else if opened.newer {
+		c.trouble = jobpage.NewerBase
+	}
+	d.askedLasting()
+	d.showJobs()
+}
+
+// showJobs shows what the address asks for.
+func (d *desk) showJobs() {
+	c := &d.clerk
+	if c.root == nil {
+		return
+	}
+	switch c.root.ID() {
+	case "jobs":
+		d.showList()
+	case "job":
+		d.showJob()
+	case "job-strip":
+		d.showStrip()
+	}
+}
+
+func hash() string { return strings.TrimPrefix(dom.GetWindow().Location().Hash(), "#") }
+
+// current is the ID of the job that was opened last.
+func current() (id string) {
+	try(func() {
+		if kept := global("localStorage").Call("getItem", currentKey); kept.Type() == js.TypeString {
+			id = kept.String()
+		}
+	})
+	return id
+}
+
+func recallJob(id string) {
+	try(func() { global("localStorage").Call("setItem", currentKey, id) }) // where nothing can be kept, the address names the job
+}
+
+// beside does what waits on the browser, beside the rest.
+func (d *desk) beside(do func(ctx context.Context)) {
+	go d.run(nil, func() {
+		ctx, cancel := context.WithTimeout(context.Background(), patience)
+		defer cancel()
+		do(ctx)
+	})
+}
+
+// readJob reads a job as it is kept. A job that is not there, or was deleted, comes as nil with no problem. It blocks.
+func (c *clerk) readJob(ctx context.Context, id string) (j *job.Job, record string, problems []job.Problem, err error) {
+	if c.store == nil {
+		return nil, "", nil, jobpage.NoStorage
+	}
+	head, record, err := c.store.readJob(ctx, id)
+	if h, ok := jobpage.ReadHead(id, head); err != nil || record == "" || ok && h.Gone != 0 {
+		return nil, "", nil, err
+	}
+	j, problems = job.Read(record)
+	return j, record, problems, nil
+}
+
+// showJob reads the job that the address names, or the one that was opened last, and writes its page.
+func (d *desk) showJob() {
+	c := &d.clerk
+	id, mode := jobpage.At(hash())
+	asked := id != ""
+	if !asked {
+		id = current()
+	}
+	if c.view != nil && c.view.Job.ID == id && c.view.Trouble != jobpage.None {
+		c.view.Mode = mode // what is not kept stays on the page
+		d.writeJob()
+		return
+	}
+	d.beside(func(ctx context.Context) {
+		j, record, problems, err := c.readJob(ctx, id)
+		c.raw, c.rawID = record, id
+		switch {
+		case err != nil || j == nil && len(problems) == 0:
+			c.view = nil
+			t := c.trouble
+			if err != nil && t == jobpage.None {
+				t = troubleOf(err)
+			}
+			c.root.SetInnerHTML(c.book.Absent(asked, t))
+		case j == nil:
+			c.view = nil
+			c.root.SetInnerHTML(c.book.Broken(problems))
+		default:
+			c.view = jobpage.NewView(&c.book, j, mode)
+			c.view.Trouble = c.standing(j)
+			recallJob(id)
+			d.writeJob()
+		}
+		c.root.SetAttribute("data-shown", "yes")
+	})
+}
+
+// standing is the trouble that a job has before anything is changed.
+func (c *clerk) standing(j *job.Job) jobpage.Trouble {
+	if j.Newer != 0 {
+		return jobpage.NewerJob
+	}
+	return c.trouble
+}
+
+// writeJob writes the whole page of the job.
+func (d *desk) writeJob() {
+	c := &d.clerk
+	c.shown = map[string]string{}
+	at := now()
+	c.root.SetInnerHTML(c.view.HTML(at))
+	for _, p := range c.view.Parts(at) {
+		c.shown[p.Name] = p.HTML
+	}
+	js.Global().Get("document").Set("title", c.view.Job.Name)
+	d.markKept()
+}
+
+// lookAgain shows what another page of this phone has made of the job meanwhile, where nothing here waits to be saved.
+func (d *desk) lookAgain() {
+	c := &d.clerk
+	if c.list != nil {
+		d.readHeads()
+	}
+	if c.view == nil || c.dirty || c.saving || c.view.Trouble != jobpage.None {
+		return
+	}
+	id, revision := c.view.Job.ID, c.view.Job.Revision
+	d.beside(func(ctx context.Context) {
+		j, record, _, err := c.readJob(ctx, id)
+		if err == nil && j != nil && j.Revision != revision && !c.dirty && !c.saving && c.view.Job.Revision == revision {
+			c.raw = record
+			c.view.Replace(j)
+			c.view.Trouble = c.standing(j)
+			d.writeJob()
+		}
+	})
+}
+
+// typeJob takes what a field holds.
+func (d *desk) typeJob(e *dom.BasicEvent) {
+	c := &d.clerk
+	if f, ok := around(e, "data-job-file"); ok {
+		d.openFile(f)
+		return
+	}
+	if f, ok := around(e, "data-jobs-field"); ok && c.list != nil {
+		if f.GetAttribute("data-jobs-field") == "query" {
+			c.list.Query = f.Get("value").String()
+			d.refreshJob("")
+		}
+		return
+	}
+	f, ok := around(e, "data-job-field")
+	if !ok || c.view == nil {
+		return
+	}
+	if c.view.Type(f.GetAttribute("data-job-field"), f.Get("value").String(), now()) {
+		d.saveJob()
+	}
+	d.refreshJob("")
+}
+
+// refreshJob writes every part that differs from what it was last given. A part in which somebody types is left until that is over.
+func (d *desk) refreshJob(focus string) {
+	c := &d.clerk
+	var parts []page.Part
+	switch {
+	case c.view != nil:
+		parts = c.view.Parts(now())
+		d.flagFields()
+	case c.list != nil:
+		parts = c.list.Parts(now())
+	}
+	for _, p := range parts {
+		if html, ok := c.shown[p.Name]; ok && html == p.HTML {
+			continue
+		}
+		part, ok := find(c.root.Underlying(), `[data-part="`+p.Name+`"]`)
+		if !ok || typedIn(part) {
+			continue
+		}
+		replace(part, p.HTML)
+		c.shown[p.Name] = p.HTML
+	}
+	if focus != "" {
+		if e, ok := find(c.root.Underlying(), focus); ok {
+			e.Focus()
+		}
+	}
+}
+
+// typedIn reports whether a field in an element has the focus.
+func typedIn(e *dom.BasicHTMLElement) bool {
+	active := js.Global().Get("document").Get("activeElement")
+	return active.Truthy() && e.Call("contains", active).Bool() && wrap(active).HasAttribute("data-job-field")
+}
+
+// replace writes an element anew. What is unfolded in it stays so, and the button that was pressed keeps the focus.
+func replace(e *dom.BasicHTMLElement, html string) {
+	focus := ""
+	if active := js.Global().Get("document").Get("activeElement"); active.Truthy() && e.Call("contains", active).Bool() {
+		a := wrap(active)
+		if a.HasAttribute("data-job-do") {
+			focus = `[data-job-do="` + a.GetAttribute("data-job-do") + `"][data-job-id="` + a.GetAttribute("data-job-id") + `"]`
+		} else if fold := active.Call("closest", "[data-fold]"); fold.Truthy() {
+			focus = `[data-fold="` + wrap(fold).GetAttribute("data-fold") + `"] summary`
+		}
+	}
+	var open []string
+	for _, fold := range every(e.Underlying(), "details[data-fold][open]") {
+		open = append(open, fold.GetAttribute("data-fold"))
+	}
+	e.SetInnerHTML(html)
+	for _, name := range open {
+		if fold, ok := find(e.Underlying(), `[data-fold="`+name+`"]`); ok {
+			fold.SetAttribute("open", "")
+		}
+	}
+	if focus != "" {
+		if a, ok := find(e.Underlying(), focus); ok {
+			a.Focus()
+		}
+	}
+}
+
+// flagFields marks each field that cannot be taken.
+func (d *desk) flagFields() {
+	for _, f := range every(d.clerk.root.Underlying(), "[data-job-field]") {
+		mark(f, "aria-invalid", d.clerk.view.Invalid(f.GetAttribute("data-job-field")))
+	}
+}
+
+// refill writes into each field what it is to hold, once a press has put a line into the record.
+func (d *desk) refill() {
+	for _, f := range every(d.clerk.root.Underlying(), "[data-job-field]") {
+		if text, ok := d.clerk.view.Field(f.GetAttribute("data-job-field")); ok && f.Get("value").String() != text {
+			f.Set("value", text)
+		}
+	}
+}
+
+// addressJobs writes the page for another reader.
+func (d *desk) addressJobs() {
+	c := &d.clerk
+	if c.root == nil {
+		return
+	}
+	to := func(b *jobpage.Book) { b.Reader = d.reader }
+	switch {
+	case c.view != nil:
+		c.view.Address(to)
+		d.writeJob()
+	case c.strip != nil:
+		to(&c.book)
+		d.writeStrip()
+	default:
+		to(&c.book)
+	}
+}
+
+// instantID is the phone's time and an ID that nothing has yet.
+func instantID() (countdown.Instant, string) {
+	at := now()
+	return at, fresh(at)
+}
