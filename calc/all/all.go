@@ -16,13 +16,16 @@ import (
 	"setbook/calc/grout"
 	"setbook/calc/heat"
 	"setbook/calc/kit"
+	"setbook/calc/levels"
 	"setbook/calc/lift"
 	"setbook/calc/mixtemp"
 	"setbook/calc/movement"
+	"setbook/calc/nest"
 	"setbook/calc/pace"
 	"setbook/calc/paddle"
 	"setbook/calc/ripen"
 	"setbook/calc/sealant"
+	"setbook/calc/setout"
 	"setbook/calc/slope"
 	"setbook/calc/sun"
 	"setbook/calc/wait"
@@ -32,7 +35,10 @@ import (
 func Calculators() []*calc.Calculator {
 	return []*calc.Calculator{
 		&slope.Calculator,
+		&levels.Calculator,
+		&nest.Calculator,
 		&movement.Calculator,
+		&setout.Calculator,
 		&batch.Calculator,
 		&kit.Calculator,
 		&mixtemp.Calculator,
