@@ -6,7 +6,25 @@
 //   data-words    the messages of that language, relative to the page; none: English
 //   data-failed   what to say where the program cannot run (no words live here)
 (() => {
+  // As a worker beside a page it runs the program that the page sends it.
+  if (typeof document === "undefined") {
+    addEventListener("message", async ({ data }) => {
+      try {
+        globalThis.setbookWords = data.words;
+        globalThis.setbookLanguage = data.language;
+        const go = new Go();
+        go.env = { GOGC: "400" };
+        await go.run(await WebAssembly.instantiate(data.module, go.importObject));
+        throw new Error("the program ended");
+      } catch (error) {
+        postMessage(["broken", String(error)]);
+      }
+    }, { once: true });
+    return;
+  }
+
   const { program, root, failed, words } = document.currentScript.dataset;
+  const script = document.currentScript.src;
 
   // Before the first paint: what was remembered, so that no page is shown in the wrong light.
   try {
@@ -73,6 +91,13 @@
     const go = new Go();
     go.env = { GOGC: "400" }; // fewer collections while keys are typed, for a few megabytes more
     const instance = await WebAssembly.instantiate(module, go.importObject);
+    if ("Worker" in window) {
+      globalThis.setbookAside = () => { // for work that is too long for the page's own thread
+        const worker = new Worker(script);
+        worker.postMessage({ module, words: globalThis.setbookWords, language: document.documentElement.lang });
+        return worker;
+      };
+    }
     await new Promise((ready) => setTimeout(ready)); // two short blocks instead of a long one
     await go.run(instance);
     throw new Error("the program ended");

@@ -36,6 +36,9 @@ func (d *desk) listen(s *section) {
 			e.PreventDefault() // the field keeps the focus, and the phone its keyboard
 		}
 	})
+	if s.live.Aside() {
+		d.on(root, "focusin", nil, func(*dom.BasicEvent) { d.hire() }) // ready before the first change
+	}
 	d.on(root, "submit", s.spoil, func(e *dom.BasicEvent) {
 		e.PreventDefault()
 		if f := s.root.Get("ownerDocument").Get("activeElement"); f.Truthy() {
@@ -138,6 +141,11 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 		d.changed(s)
 	case b.GetAttribute("data-do") == "copy":
 		d.copy(s)
+	case b.GetAttribute("data-do") == "stop":
+		d.end("stop")
+	case b.GetAttribute("data-do") == "again":
+		s.live.Again()
+		s.refresh()
 	}
 }
 

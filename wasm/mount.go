@@ -15,6 +15,8 @@ type section struct {
 	shown  map[string]string // the HTML that each part was last given
 	linked bool              // it came from the address bar, which outranks what is remembered
 	unkept bool              // it changed since it was last kept
+	desk   *desk
+	ask    []string // to be worked out beside the page, and not sent yet
 }
 
 // mount brings one section to life. It starts from the first of these that there is: the
@@ -25,7 +27,11 @@ func (d *desk) mount(root *dom.BasicHTMLElement) {
 	if !ok {
 		return // a page of another version: it stays as it was served
 	}
-	s := &section{root: root, live: page.NewLive(c, root.ID(), served), shown: map[string]string{}}
+	mounted := page.NewLive
+	if c.Long && hasAside() {
+		mounted = page.MountAside
+	}
+	s := &section{root: root, live: mounted(c, root.ID(), served), shown: map[string]string{}, desk: d}
 	d.sections = append(d.sections, s)
 	s.earlyNames()
 	d.run(s.spoil, func() { d.begin(s) })
@@ -129,7 +135,12 @@ func (s *section) rewrite() {
 	for _, fold := range every(s.root.Underlying(), "details") {
 		open = append(open, fold.HasAttribute("open"))
 	}
-	s.root.SetInnerHTML(s.live.HTML())
+	if form, ok := find(s.root.Underlying(), "form.asks"); ok && s.live.Aside() {
+		form.SetInnerHTML(s.live.Fields()) // its sheet is worked out beside the page, and stays until then
+		defer s.refresh()
+	} else {
+		s.root.SetInnerHTML(s.live.HTML())
+	}
 	s.shown = map[string]string{}
 	for i, fold := range every(s.root.Underlying(), "details") {
 		if i < len(open) && open[i] {
@@ -171,6 +182,7 @@ func (s *section) flag() {
 	}
 	mark(s.root, "data-stale", s.live.Stale())
 	s.ends()
+	s.desk.work(s)
 }
 
 // spoil marks the answers as old after a fault.

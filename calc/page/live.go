@@ -19,6 +19,7 @@ type Live struct {
 	sheet      *calc.Sheet
 	names      map[string]string     // typed for a countdown, by the key of its answer
 	used       map[string]words.Line // what each tool said when it was used last
+	aside      *aside                // nil: it is worked out on the page
 }
 
 // Part is a region of a mounted calculator that changes: the element under the
@@ -27,11 +28,16 @@ type Part struct{ Name, HTML string }
 
 // NewLive mounts a calculator with its example.
 func NewLive(c *calc.Calculator, name string, r words.Reader) *Live {
+	l := mount(c, name, r)
+	l.sheet = c.Solve(l.entry)
+	return l
+}
+
+func mount(c *calc.Calculator, name string, r words.Reader) *Live {
 	l := &Live{Calculator: c, Name: name, reader: r, form: form{of: c, texts: map[string]typed{}}, entry: c.Example()}
 	for _, t := range c.Tools {
 		l.tools = append(l.tools, form{of: &calc.Calculator{Inputs: t.Inputs}, tool: t.Key, texts: map[string]typed{}})
 	}
-	l.sheet = c.Solve(l.entry)
 	return l
 }
 
@@ -87,17 +93,21 @@ func (l *Live) Example() {
 // Address writes the whole page for another reader: other units, another language.
 func (l *Live) Address(r words.Reader) {
 	l.reader = r
+	if l.aside != nil {
+		l.aside.count++
+		l.aside.wants = len(l.problems) == 0
+	}
 }
 
 // Link is the last good entry as link text.
-func (l *Live) Link() string { return link.Format(l.Calculator, l.entry, l.reader.Style.System) }
+func (l *Live) Link() string { return l.current() }
 
 // Touched reports whether anything but the example stands in the fields.
 func (l *Live) Touched() bool { return len(l.texts) > 0 }
 
 // Stale reports whether what stands in the fields cannot be worked, so that the answers shown belong to an
 // earlier entry.
-func (l *Live) Stale() bool { return len(l.problems) > 0 }
+func (l *Live) Stale() bool { return len(l.problems) > 0 || l.aside != nil && l.aside.halted }
 
 // Sheet is the last good sheet.
 func (l *Live) Sheet() *calc.Sheet { return l.sheet }
@@ -117,13 +127,19 @@ func (l *Live) habit() calc.Habit {
 }
 
 // work reads every field in the habit that it was typed in and works the entry out.
-func (l *Live) work() bool {
+func (l *Live) work() bool { return l.workWith(nil) }
+
+// workWith is work for one who waits.
+func (l *Live) workWith(going func(done, of int) bool) bool {
+	if l.aside != nil {
+		return l.change()
+	}
 	entry, problems := l.read()
 	l.problems = problems
 	if len(problems) > 0 {
 		return false
 	}
-	sheet := l.Calculator.Solve(entry)
+	sheet := l.Calculator.SolveWith(entry, going)
 	if len(sheet.Problems) > 0 {
 		l.problems = sheet.Problems
 		return false

@@ -49,8 +49,8 @@ func TestBadInputKeepsTheAnswer(t *testing.T) {
 	assert.True(t, l.Invalid("width"))
 	assert.False(t, l.Invalid("hold"))
 	assert.Equal(t, good, value(t, l, "bed"))
-	assert.Contains(t, part(t, l, "head"), "Not worked")
-	assert.Contains(t, part(t, l, "head"), "0.25 in")
+	assert.Contains(t, part(t, l, "state"), "Not worked")
+	assert.Contains(t, part(t, l, "main"), "0.25 in")
 	assert.Contains(t, part(t, l, "note-width"), "divides by nought")
 	assert.Equal(t, "1/0", l.Field("width"), "what was typed stays")
 	l.Type("width", "1/2")
@@ -61,9 +61,9 @@ func TestBadInputKeepsTheAnswer(t *testing.T) {
 func TestUnknownKeyIsNamed(t *testing.T) {
 	l := page.NewLive(&bed.Calculator, "bed", us)
 	assert.False(t, l.Load("widht=6 mm"))
-	assert.Contains(t, part(t, l, "head"), "widht")
+	assert.Contains(t, part(t, l, "state"), "widht")
 	assert.False(t, l.Load("v=9&width=6 mm"))
-	assert.Contains(t, part(t, l, "head"), "newer Setbook")
+	assert.Contains(t, part(t, l, "state"), "newer Setbook")
 }
 
 // A metric size that is sold as such stays so for a US reader, where inches would be no size that anybody knows.

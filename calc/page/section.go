@@ -32,14 +32,13 @@ func (w *writer) put(made string, messages ...words.Msg) {
 func (l *Live) HTML() string {
 	w := &writer{r: l.reader}
 	w.Put(`<div class="head"><div data-part="head" role="status">`)
-	w.Markup(l.head())
-	w.put(`</div></div><form class="asks" autocomplete="off" aria-label="%">`, "What the sum needs")
-	for _, in := range l.Calculator.Inputs {
-		l.field(w, &l.form, in)
-		l.toolsAt(w, in)
-	}
-	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`+
-		`<p class="said" data-part="said" role="status"></p></div></form><div class="sheet">`, "Back to the example", "Copy a link to this")
+	l.region(w, "state", l.state())
+	l.region(w, "main", l.main())
+	w.Put(`</div>`)
+	l.region(w, "work", l.underWay())
+	w.put(`</div><form class="asks" autocomplete="off" aria-label="%">`, "What the sum needs")
+	w.Markup(l.Fields())
+	w.Put(`</form><div class="sheet">`)
 	l.region(w, "answers", l.answers())
 	l.starts(w)
 	l.region(w, "cautions", l.cautions())
@@ -58,6 +57,18 @@ func (l *Live) HTML() string {
 	return w.String()
 }
 
+// Fields is everything inside the form.
+func (l *Live) Fields() string {
+	w := &writer{r: l.reader}
+	for _, in := range l.Calculator.Inputs {
+		l.field(w, &l.form, in)
+		l.toolsAt(w, in)
+	}
+	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`+
+		`<p class="said" data-part="said" role="status"></p></div>`, "Back to the example", "Copy a link to this")
+	return w.String()
+}
+
 func (l *Live) region(w *writer, part, made string) {
 	w.Put(`<div class="%" data-part="%">`, part, part)
 	w.Markup(made)
@@ -71,17 +82,30 @@ func (l *Live) fold(w *writer, part string, title words.Msg, made string) {
 	w.Put(`</details>`)
 }
 
-// Parts is every region that changes as fields are typed in.
+// Parts is every region that changes as fields are typed in. Where the calculator is worked out beside the page, those of
+// its sheet are what came back last; one that never came stays as it was served.
 func (l *Live) Parts() []Part {
-	parts := []Part{
-		{"head", l.head()}, {"answers", l.answers()}, {"start", l.start()}, {"cautions", l.cautions()},
-		{"drawing", l.drawing()}, {"figures", l.figures()}, {"tables", l.tables()}, {"working", l.working()}, {"sources", l.sources()},
+	parts := []Part{{"state", l.state()}, {"work", l.underWay()}}
+	if l.aside == nil {
+		parts = append(parts, l.sheetParts()...)
+	} else {
+		for name, made := range l.aside.given {
+			parts = append(parts, Part{name, made})
+		}
 	}
 	parts = l.notes(parts, &l.form)
 	for i := range l.tools {
 		parts = l.notes(parts, &l.tools[i])
 	}
 	return l.said(parts)
+}
+
+// sheetParts is every region that shows the sheet.
+func (l *Live) sheetParts() []Part {
+	return []Part{
+		{"main", l.main()}, {"answers", l.answers()}, {"start", l.start()}, {"cautions", l.cautions()}, {"drawing", l.drawing()},
+		{"figures", l.figures()}, {"tables", l.tables()}, {"working", l.working()}, {"sources", l.sources()},
+	}
 }
 
 // notes adds what stands under each field of a form.
@@ -95,17 +119,29 @@ func (l *Live) notes(parts []Part, f *form) []Part {
 	return parts
 }
 
-// head is the answers wanted most, kept in sight while fields are typed in.
-func (l *Live) head() string {
+// state says whose figures the answers belong to.
+func (l *Live) state() string {
 	w := &writer{r: l.reader}
-	switch {
-	case l.Stale():
+	switch a := l.aside; {
+	case len(l.problems) > 0:
 		w.Put(`<p class="state state-stale">% %</p>`, l.reader.Word("Not worked: the answers are from before."), l.otherProblem())
+	case a != nil && a.halted:
+		w.put(`<p class="state state-stale">%</p>`, "Stopped: the answers are from before.")
+	case a != nil && a.busy:
+		w.put(`<p class="state state-busy">%</p>`, "Being worked out: the answers are from before.")
+	case a != nil && a.early:
+		w.put(`<p class="state state-early">%</p>`, "Stopped early: the best that was found so far.")
 	case !l.Touched():
 		w.put(`<p class="state state-example">%</p>`, "Worked example")
 	default:
 		w.put(`<p class="state state-yours">%</p>`, "Your figures")
 	}
+	return w.String()
+}
+
+// main is the answers wanted most, kept in sight while fields are typed in.
+func (l *Live) main() string {
+	w := &writer{r: l.reader}
 	w.Put(`<dl class="main-answers">`)
 	for i := range l.sheet.Answers {
 		a := &l.sheet.Answers[i]
@@ -140,10 +176,15 @@ func (l *Live) otherProblem() string {
 
 // reads is an answer as the reader reads it.
 func (l *Live) reads(a *calc.Answer) string {
+	return Reads(l.reader, a)
+}
+
+// Reads is an answer as a reader reads it.
+func Reads(r words.Reader, a *calc.Answer) string {
 	if a.Reads.Msg != "" {
-		return l.reader.Line(a.Reads)
+		return r.Line(a.Reads)
 	}
-	return l.reader.Style.Print(a.Is)
+	return r.Style.Print(a.Is)
 }
 
 func (l *Live) answers() string {
