@@ -56,30 +56,25 @@ func Prepare(o *Outline, p Paver, pattern Pattern, j Joints) (*Ground, []Fault) 
 		}
 	}
 	g.area, g.extent = areas(rings), bounds(outer)
-	var gaps, structures [][]Point
 	for k, r := range rings {
 		for i := range r {
-			next := (i + 1) % len(r)
+			next, last := (i+1)%len(r), (i+len(r)-1)%len(r)
 			if held[k][i] {
 				g.run += length(minus(r[next], r[i]))
-				if j.Perimeter > 0 {
-					gaps = append(gaps, strip(r, held[k], i, float64(j.Perimeter)))
-				}
 			}
-			last := (i + len(r) - 1) % len(r)
 			if k == 0 && cross(minus(r[i], r[last]), minus(r[next], r[i])) < 0 {
 				g.inner = append(g.inner, r[i])
 			}
 		}
 	}
-	if j.Structural > 0 {
-		for _, line := range o.Structural {
-			for i := 1; i < len(line); i++ {
-				structures = append(structures, band(g.Along(line[i-1]), g.Along(line[i]), float64(j.Structural), i == 1, i == len(line)-1))
-			}
-		}
+	ok := false
+	for try := 0.0; try < 8 && !ok; try++ {
+		// Joints a few micrometres wider do no harm, and part lines that all but coincide.
+		g.parts, ok = overlay(rings, gaps(rings, held, float64(j.Perimeter), try), g.structures(o.Structural, try))
 	}
-	g.parts = overlay(rings, gaps, structures)
+	if !ok {
+		return nil, []Fault{{Problem: TooFine}}
+	}
 	g.reach = bounds(g.parts[paving]...)
 	if len(g.parts[paving]) == 0 {
 		return nil, []Fault{{Problem: NothingLeft}}
@@ -89,6 +84,30 @@ func Prepare(o *Outline, p Paver, pattern Pattern, j Joints) (*Ground, []Fault) 
 		return nil, []Fault{{Problem: TooMany}}
 	}
 	return g, nil
+}
+
+// gaps are the strips along edges that restrain.
+func gaps(rings [][]Point, held [][]bool, wide, more float64) (out [][]Point) {
+	for k, r := range rings {
+		for i := range r {
+			if wide > 0 && held[k][i] {
+				out = append(out, strip(r, held[k], i, wide+more))
+			}
+		}
+	}
+	return out
+}
+
+// structures are the strips over joints in the slab.
+func (g *Ground) structures(lines [][]Point, more float64) (out [][]Point) {
+	for _, line := range lines {
+		for i := 1; i < len(line); i++ {
+			if a, b := g.Along(line[i-1]), g.Along(line[i]); g.joints.Structural > 0 && length(minus(b, a)) > closest {
+				out = append(out, band(a, b, float64(g.joints.Structural)+more, i == 1, i == len(line)-1))
+			}
+		}
+	}
+	return out
 }
 
 // sincos is exact at quarter turns.

@@ -24,6 +24,7 @@ const (
 	SpanTooShort                // the longest span holds no paver with its joint
 	NothingLeft                 // the gaps take all of it
 	TooMany                     // more than MostPavers
+	TooFine                     // edges or gaps so near each other that they cannot be told apart
 )
 
 // Fault is a problem and where it is.

@@ -17,14 +17,20 @@ const (
 	parts
 )
 
-// near is how close two points are one, in micrometres: above the rounding of coordinates of any paving (1e-8), below
-// anything that can be built.
-const near = 0.01
+const (
+	// near is how close two points are one, in micrometres: above the rounding of any paving's coordinates (1e-8 at
+	// ten metres), below anything that can be built.
+	near = 1e-6
+	// beside is how far off a border what lies beside it is looked at: well over near, so that what was moved by that
+	// stays on its side.
+	beside = 20 * near
+)
 
 // overlay parts the outline's rings by strips: gaps first, then structural joints. All segments are split where they meet;
 // each bit is kept as a border of the part on its left where its two sides differ; and the borders are joined to rings.
-// It is for some hundred segments: every pair is looked at.
-func overlay(rings, gaps, structures [][]Point) [parts][][]Point {
+// It is for some hundred segments: every pair is looked at. Where lines all but coincide it can fail to tell sides apart:
+// then borders do not join up, and it says so.
+func overlay(rings, gaps, structures [][]Point) (out [parts][][]Point, ok bool) {
 	a := arrangement{}
 	for _, set := range [][][]Point{rings, gaps, structures} {
 		for _, r := range set {
@@ -47,7 +53,7 @@ func overlay(rings, gaps, structures [][]Point) [parts][][]Point {
 	for _, b := range a.bits() {
 		p, q := a.nodes[b[0]], a.nodes[b[1]]
 		way := minus(q, p)
-		off := near / 10 / length(way)
+		off := beside / length(way)
 		mid := Point{(p.X + q.X) / 2, (p.Y + q.Y) / 2}
 		l := where(Point{mid.X - way.Y*off, mid.Y + way.X*off})
 		r := where(Point{mid.X + way.Y*off, mid.Y - way.X*off})
@@ -56,11 +62,12 @@ func overlay(rings, gaps, structures [][]Point) [parts][][]Point {
 			borders[r] = append(borders[r], border{b[1], b[0], false})
 		}
 	}
-	var out [parts][][]Point
 	for p := paving; p < parts; p++ {
-		out[p] = a.rings(borders[p])
+		if out[p], ok = a.rings(borders[p]); !ok {
+			return out, false
+		}
 	}
-	return out
+	return out, true
 }
 
 // amid says whether a point is in any of some convex rings.
@@ -176,31 +183,30 @@ func (a *arrangement) bits() [][2]int {
 
 // rings joins borders with their part on the left. Where several go on from a node the leftmost is taken, so that what
 // touches in a point stays apart.
-func (a *arrangement) rings(borders []border) [][]Point {
+func (a *arrangement) rings(borders []border) (rings [][]Point, ok bool) {
 	from := make([][]int, len(a.nodes))
+	ends := make([]int, len(a.nodes))
 	for i, b := range borders {
 		from[b.from] = append(from[b.from], i)
+		ends[b.from]++
+		ends[b.to]--
 	}
-	var rings [][]Point
-	for i := range borders {
-		if borders[i].taken {
-			continue
+	for _, n := range ends {
+		if n != 0 {
+			return nil, false
 		}
+	}
+	for i := range borders {
 		var ring []Point
-		at := i
-		for at >= 0 && !borders[at].taken {
+		for at := i; !borders[at].taken; {
 			b := &borders[at]
 			b.taken = true
 			ring = append(ring, a.nodes[b.from])
 			way := minus(a.nodes[b.to], a.nodes[b.from])
-			at = -1
 			most := math.Inf(-1)
 			for _, n := range from[b.to] {
-				if borders[n].taken && n != i {
-					continue
-				}
 				on := minus(a.nodes[borders[n].to], a.nodes[b.to])
-				if turn := math.Atan2(cross(way, on), dot(way, on)); turn > most && borders[n].to != b.from {
+				if turn := math.Atan2(cross(way, on), dot(way, on)); turn > most && (!borders[n].taken || n == i) {
 					at, most = n, turn
 				}
 			}
@@ -209,5 +215,5 @@ func (a *arrangement) rings(borders []border) [][]Point {
 			rings = append(rings, ring)
 		}
 	}
-	return rings
+	return rings, true
 }
