@@ -2,6 +2,8 @@
 package all
 
 import (
+	"slices"
+
 	"setbook/calc"
 	"setbook/calc/air"
 	"setbook/calc/batch"
@@ -28,44 +30,54 @@ import (
 	"setbook/calc/setout"
 	"setbook/calc/slope"
 	"setbook/calc/sun"
+	"setbook/calc/takeoff"
 	"setbook/calc/wait"
 )
 
-// Calculators lists every calculator, in the order of the work.
-func Calculators() []*calc.Calculator {
-	return []*calc.Calculator{
-		&slope.Calculator,
-		&levels.Calculator,
-		&nest.Calculator,
-		&movement.Calculator,
-		&setout.Calculator,
-		&batch.Calculator,
-		&kit.Calculator,
-		&mixtemp.Calculator,
-		&paddle.Calculator,
-		&filmed.Calculator,
-		&air.Calculator,
-		&film.Calculator,
-		&pace.Calculator,
-		&bed.Calculator,
-		&contact.Calculator,
-		&grout.Calculator,
-		&sealant.Calculator,
-		&wait.Calculator,
-		&ripen.Calculator,
-		&gohold.Calculator,
-		&dew.Calculator,
-		&drying.Calculator,
-		&heat.Calculator,
-		&chill.Calculator,
-		&sun.Calculator,
-		&lift.Calculator,
-	}
+// questions are the calculators that stand alone, in the order of the work.
+var questions = []*calc.Calculator{
+	&slope.Calculator,
+	&levels.Calculator,
+	&nest.Calculator,
+	&movement.Calculator,
+	&setout.Calculator,
+	&batch.Calculator,
+	&kit.Calculator,
+	&mixtemp.Calculator,
+	&paddle.Calculator,
+	&filmed.Calculator,
+	&air.Calculator,
+	&film.Calculator,
+	&pace.Calculator,
+	&bed.Calculator,
+	&contact.Calculator,
+	&grout.Calculator,
+	&sealant.Calculator,
+	&wait.Calculator,
+	&ripen.Calculator,
+	&gohold.Calculator,
+	&dew.Calculator,
+	&drying.Calculator,
+	&heat.Calculator,
+	&chill.Calculator,
+	&sun.Calculator,
+	&lift.Calculator,
 }
+
+// calculators has the one that orders from the others' entries in its place. They are handed to it, so that it knows none of them.
+var calculators = placed(takeoff.Of(questions))
+
+func placed(c *calc.Calculator) []*calc.Calculator {
+	at := slices.IndexFunc(questions, func(q *calc.Calculator) bool { return q.Stage > c.Stage })
+	return slices.Insert(slices.Clone(questions), at, c)
+}
+
+// Calculators lists every calculator, in the order of the work.
+func Calculators() []*calc.Calculator { return slices.Clone(calculators) }
 
 // ByID finds a calculator.
 func ByID(id string) (*calc.Calculator, bool) {
-	for _, c := range Calculators() {
+	for _, c := range calculators {
 		if c.ID == id {
 			return c, true
 		}
