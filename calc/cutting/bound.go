@@ -2,17 +2,17 @@ package cutting
 
 import "slices"
 
-// bound is a number of sheets that no plan goes under (and of pieces of which no two share one): the area's, or a stronger one from dual feasible functions.
+// bound begins a plan with a number of sheets that none goes under: the area's, or a stronger one from dual feasible functions.
 //
 // A dual feasible function f of a length never lets lengths that fit into C come to more than f(C). Weighing each piece by
 // f(w)·g(l) then bounds the sheets from below by the weights over f(W)·g(L), however the pieces lie (A general framework for
 // bounds for higher-dimensional orthogonal packing problems, 2004). A piece that may turn counts the lesser of its two
 // weights. On a square sheet each packing turned a quarter is a packing too, of f and g changed about: a piece may then
 // count the mean of both (A new lower bound for the non-oriented two-dimensional bin-packing problem, 2007).
-func (p *problem) bound() (best, alone int) {
+func (p *problem) bound() (plan Plan) {
 	kinds := p.kinds()
 	if len(kinds) == 0 {
-		return 0, 0
+		return plan
 	}
 	lengths := make([]int, 0, 2*len(kinds))
 	for _, k := range kinds {
@@ -35,17 +35,17 @@ func (p *problem) bound() (best, alone int) {
 	if p.l != p.w {
 		along = weighings(lengths, p.l, most)
 	}
-	alone = p.crowd(kinds)
-	best = alone
+	plan.Alone = p.crowd(kinds)
 	for i, f := range across {
 		for j, g := range along {
 			if p.w == p.l && j < i {
 				continue // the same pair the other way about
 			}
-			best = max(best, p.weigh(kinds, f, g))
+			plan.Weighed = max(plan.Weighed, p.weigh(kinds, f, g))
 		}
 	}
-	return best, alone
+	plan.Bound = max(plan.Alone, plan.Weighed)
+	return plan
 }
 
 const boundWork = 200_000

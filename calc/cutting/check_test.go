@@ -8,8 +8,8 @@ import (
 	"setbook/calc/unit"
 )
 
-// slack is what a coordinate may be off by: pieces are rounded up to whole micrometres.
-const slack = 0.5
+// slack is what a coordinate may be off by: pieces are rounded up to an eighth of a micrometre.
+const slack = 0.2
 
 // box is a rectangle in a sheet.
 type box struct{ left, bottom, right, top unit.Length }

@@ -42,6 +42,7 @@ type Placed struct {
 
 // Cut is one straight cut across a part of a sheet.
 type Cut struct {
+	Part     [3]int      // what lies on the saw, counted from 1 as the parts lie: which strip, which stack of it, which piece of that; 0: none yet
 	Stage    int         // 1 a strip off the sheet, 2 a stack off a strip, 3 a piece off a stack, 4 trimming a piece
 	Upright  bool        // the line runs along y, at x = At; else along x, at y = At
 	At       unit.Length // the edge that the cut leaves on the kept piece
@@ -55,21 +56,25 @@ type Plan struct {
 	Sheets [][]Placed
 	Cuts   [][]Cut // of each sheet, in an order in which they can be made
 	Bound  int     // no plan of any kind, guillotine or not, needs fewer sheets
-	Alone  int     // pieces of which no two fit on one sheet: a part of what the bound rests on
+
+	// What the bound is the larger of: how many pieces can be named of which no two fit on one sheet, and the most that weighing
+	// them gives, by area or otherwise.
+	Alone, Weighed int
 }
 
 // Nest places every piece once. Kerf is what a cut takes away between two parts; a sheet's own edge loses nothing, and
 // a piece as large as what is left needs no cut. Going, which may be nil, is told how far it has come and reports false
 // to have it end with the best so far. The result is the same on every machine. Where pieces fit no sheet, their
 // indexes are returned and nothing is placed.
-// Lengths count to the whole micrometre: a piece is rounded up and a sheet down.
+// Lengths count to an eighth of a micrometre: a piece is rounded up and a sheet down.
 func Nest(sheet Size, kerf unit.Length, pieces []Piece, going func(done, of int) bool) (Plan, []int) {
 	p := pose(sheet, kerf, pieces)
 	if len(p.misfits) > 0 {
 		return Plan{}, p.misfits
 	}
-	bound, alone := p.bound()
-	return p.emit(p.search().run(bound, going), bound, alone), nil
+	plan := p.bound()
+	p.emit(&plan, p.search().run(plan.Bound, going))
+	return plan, nil
 }
 
 // Rough is Nest in a small part of the time: what setting the pieces one after another gives.
@@ -78,20 +83,27 @@ func Rough(sheet Size, kerf unit.Length, pieces []Piece) (Plan, []int) {
 	if len(p.misfits) > 0 {
 		return Plan{}, p.misfits
 	}
-	bound, alone := p.bound()
-	return p.emit(p.search().rough(), bound, alone), nil
+	plan := p.bound()
+	p.emit(&plan, p.search().rough())
+	return plan, nil
 }
 
-// hair is what a length may be off by and still count as whole micrometres: rounding of sums.
-const hair = 1e-3
+// grain is how many steps a micrometre has here: eight hold a 64th of an inch exactly.
+const grain = 8
 
-// upward and downward round to whole micrometres, but for a trace of rounding.
+// hair is what a length may be off by, in steps, and still count as whole ones: rounding of sums.
+const hair = 1e-2
+
+// upward and downward round to whole steps, but for a trace of rounding.
 func upward(x unit.Length) int {
-	n := math.Floor(float64(x))
-	if float64(x)-n > hair {
+	steps := float64(x) * grain
+	n := math.Floor(steps)
+	if steps-n > hair {
 		n++
 	}
 	return int(n)
 }
 
 func downward(x unit.Length) int { return -upward(-x) }
+
+func length(steps int) unit.Length { return unit.Length(steps) / grain }

@@ -1,14 +1,9 @@
 package cutting
 
-import (
-	"slices"
+import "slices"
 
-	"setbook/calc/unit"
-)
-
-// emit writes the layouts as a plan, the fullest sheet first.
-func (p *problem) emit(sheets []layout, bound, alone int) Plan {
-	plan := Plan{Bound: bound, Alone: alone}
+// emit writes the layouts into a plan, the fullest sheet first.
+func (p *problem) emit(plan *Plan, sheets []layout) {
 	slices.SortStableFunc(sheets, func(a, b layout) int { return b.area - a.area })
 	for i := range sheets {
 		e := emitter{problem: p, across: sheets[i].across, w: p.w - p.kerf, l: p.l - p.kerf}
@@ -18,14 +13,14 @@ func (p *problem) emit(sheets []layout, bound, alone int) Plan {
 		e.sheet(&sheets[i])
 		plan.Sheets, plan.Cuts = append(plan.Sheets, e.placed), append(plan.Cuts, e.cuts)
 	}
-	return plan
 }
 
-// emitter writes one sheet, w by l as its layout counts. Parts lie from low to high, both in real micrometres.
+// emitter writes one sheet, w by l as its layout counts. Parts lie from low to high, both without the kerf.
 type emitter struct {
 	*problem
 	across bool
 	w, l   int
+	at     [3]int // the part on the saw
 	placed []Placed
 	cuts   []Cut
 }
@@ -52,8 +47,8 @@ func (e *emitter) part(stage int, upright bool, low, high, from, to int, lengths
 }
 
 func (e *emitter) cut(stage int, upright, beyond bool, at, from, to, wide int) {
-	e.cuts = append(e.cuts, Cut{Stage: stage, Upright: upright != e.across, At: unit.Length(at), Beyond: beyond,
-		From: unit.Length(from), To: unit.Length(to), Wide: unit.Length(wide - e.kerf)})
+	e.cuts = append(e.cuts, Cut{Part: e.at, Stage: stage, Upright: upright != e.across, At: length(at), Beyond: beyond,
+		From: length(from), To: length(to), Wide: length(wide - e.kerf)})
 }
 
 // outward sorts parts, the largest first, and then has the second largest last: the first and the last keep the sheet's
@@ -91,6 +86,7 @@ func (e *emitter) sheet(s *layout) {
 		lengths[i] = s.strips[t].l
 	}
 	for i, y := range e.part(1, false, 0, e.l, 0, e.w, lengths, false) {
+		e.at = [3]int{i + 1}
 		in, top := stacks[strips[i]], y+lengths[i]-e.kerf
 		outward(in, func(a, b int) int {
 			if s.stacks[a].w != s.stacks[b].w {
@@ -103,6 +99,7 @@ func (e *emitter) sheet(s *layout) {
 			widths[j] = s.stacks[c].w
 		}
 		for j, x := range e.part(2, true, 0, e.w, y, top, widths, false) {
+			e.at = [3]int{i + 1, j + 1}
 			e.stack(on[in[j]], x, y, x+widths[j]-e.kerf, top)
 		}
 	}
@@ -124,6 +121,7 @@ func (e *emitter) stack(items []item, left, bottom, right, top int) {
 	}
 	hang := top == e.l && bottom > 0
 	for i, y := range e.part(3, false, bottom, top, left, right, lengths, hang) {
+		e.at[2] = i + 1
 		w, _ := e.lying(items[i].piece, items[i].turned, e.across)
 		end := y + lengths[i] - e.kerf
 		x := e.part(4, true, left, right, y, end, []int{w}, right == e.w && left > 0)[0]
@@ -132,7 +130,7 @@ func (e *emitter) stack(items []item, left, bottom, right, top int) {
 }
 
 func (e *emitter) place(it item, left, bottom, right, top int) {
-	q := Placed{Piece: it.piece, Turned: it.turned, X: unit.Length(left), Y: unit.Length(bottom)}
+	q := Placed{Piece: it.piece, Turned: it.turned, X: length(left), Y: length(bottom)}
 	sides := [4]struct {
 		own  bool
 		edge Edges

@@ -2,15 +2,14 @@ package cutting
 
 import "setbook/calc/unit"
 
-// problem is the nesting in whole micrometres with the kerf folded in: where the sheet and every piece is made larger by
+// problem is the nesting in whole steps with the kerf folded in: where the sheet and every piece is made larger by
 // one kerf both ways, pieces that touch have a kerf between them and those at an edge lose nothing.
 type problem struct {
 	w, l    int // the sheet
 	kerf    int
 	pieces  []rect
 	misfits []int
-	total   int // area of the pieces
-	scale   float64
+	scale   float64 // one over the sheet's area
 }
 
 // rect is a piece and the ways it may lie.
@@ -31,7 +30,6 @@ func pose(sheet Size, kerf unit.Length, pieces []Piece) *problem {
 			p.misfits = append(p.misfits, i)
 		}
 		p.pieces[i] = r
-		p.total += r.w * r.l
 	}
 	p.scale = 1 / float64(p.w*p.l)
 	return p
