@@ -56,6 +56,9 @@ func (s side) at(p Point) float64 {
 	return p.Y
 }
 
+// micron is a micrometre: corners as near as that to each other or to a straight edge are left out of a piece's outline.
+const micron = 1
+
 // speck is an area in µm² that is nothing: a ring of it is dropped.
 const speck = 1
 

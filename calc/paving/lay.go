@@ -106,12 +106,14 @@ func (l *layer) bedJoint(xs []span, y0, y1 float64) {
 func (l *layer) field(fx, fy int, x, y span) int {
 	f := Field{Rect: Rect{x.from, y.from, x.to, y.to}, X: fx, Y: fy}
 	if !l.tally {
+		paved := false
 		for _, r := range l.clip.to(l.parts[paving], f.Rect) {
-			if area(r) > 0 && narrowest(r) >= float64(Sliver) {
-				f.Parts++
+			if area(r) > 0 {
+				paved = true
+				f.Parts += b2i(thick(plain(r, micron)))
 			}
 		}
-		if f.Parts == 0 {
+		if !paved {
 			return -1
 		}
 	}
@@ -236,15 +238,15 @@ func (l *layer) whole(p Piece, r Rect) {
 // piece lays what is left of a paver: a ring, with those holes of the cell that lie in it.
 func (l *layer) piece(p Piece, r []Point, a float64, all [][]Point, own int) {
 	p.Area = a
-	p.Rings = [][]Point{plain(r)}
+	p.Rings = [][]Point{plain(r, micron)}
 	for i, h := range all {
 		if i != own && area(h) < 0 && within(h[0], p.Rings) {
 			p.Area += area(h)
-			p.Rings = append(p.Rings, plain(h))
+			p.Rings = append(p.Rings, plain(h, micron))
 		}
 	}
 	switch {
-	case len(p.Rings[0]) < 3 || narrowest(p.Rings[0]) < float64(Sliver):
+	case !thick(p.Rings[0]):
 		l.Areas.Slivers += p.Area
 		return
 	case len(p.Rings) == 1 && fills(p.Rings[0], p.Cell):
@@ -263,6 +265,9 @@ func (l *layer) keep(p Piece) {
 		l.Pieces = append(l.Pieces, p)
 	}
 }
+
+// thick says whether a ring is more than a sliver.
+func thick(r []Point) bool { return len(r) > 2 && narrowest(r) >= float64(Sliver) }
 
 // narrowest is the least width of a ring square to one of its sides.
 func narrowest(r []Point) float64 {

@@ -186,5 +186,5 @@ func toRing(l geom.LineString) (ring []Point) {
 		p := s.GetXY(i)
 		ring = append(ring, Point{p.X * mm, p.Y * mm})
 	}
-	return plain(ring)
+	return plain(ring, micron)
 }

@@ -211,7 +211,7 @@ func (a *arrangement) rings(borders []border) (rings [][]Point, ok bool) {
 				}
 			}
 		}
-		if ring = plain(ring); len(ring) > 2 && math.Abs(area(ring)) > speck {
+		if ring = plain(ring, near); len(ring) > 2 && math.Abs(area(ring)) > speck {
 			rings = append(rings, ring)
 		}
 	}

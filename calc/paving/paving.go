@@ -110,7 +110,7 @@ type Cut struct {
 // Field is a part of the paving between movement joints.
 type Field struct {
 	Rect            // between the joints; the outer ones run to the outline's ends
-	X, Y, Parts int // its place in the grid, and into how many parts the outline and structural joints part it
+	X, Y, Parts int // its place in the grid, and into how many parts (no slivers) outline and structural joints part it
 }
 
 // Areas are what covers the outline; their sum is the outline's area. A crossing of joints is counted once: structural

@@ -54,25 +54,33 @@ func bounds(rings ...[]Point) Rect {
 	return r
 }
 
-// plain drops corners that are repeated or lie on a straight edge, within a micrometre.
-func plain(ring []Point) []Point {
-	const hair = 1
-	kept := ring[:0:0]
-	for i, p := range ring {
-		next := ring[(i+1)%len(ring)]
-		last := ring[(i+len(ring)-1)%len(ring)]
-		if len(kept) > 0 {
-			last = kept[len(kept)-1]
+// plain drops corners that are repeated or lie on a straight edge, within a hair.
+func plain(ring []Point, hair float64) []Point {
+	apart := make([]Point, 0, len(ring))
+	for _, p := range ring {
+		if n := len(apart); n == 0 || length(minus(p, apart[n-1])) >= hair {
+			apart = append(apart, p)
+		}
+	}
+	for len(apart) > 1 && length(minus(apart[0], apart[len(apart)-1])) < hair {
+		apart = apart[:len(apart)-1]
+	}
+	kept := apart[:0]
+	var last Point
+	if len(apart) > 0 {
+		last = apart[len(apart)-1]
+	}
+	for i, p := range apart {
+		next := apart[0] // by now the first corner that was kept
+		if i+1 < len(apart) {
+			next = apart[i+1]
 		}
 		way := minus(next, last)
-		far := length(way)
-		if far < hair || length(minus(p, last)) < hair || length(minus(next, p)) < hair && i+1 < len(ring) {
-			continue
-		}
-		if math.Abs(cross(way, minus(p, last))) < hair*far && dot(minus(p, last), minus(next, p)) > 0 {
+		if math.Abs(cross(way, minus(p, last))) <= hair*length(way) && dot(minus(p, last), minus(next, p)) > 0 {
 			continue
 		}
 		kept = append(kept, p)
+		last = p
 	}
 	return kept
 }
