@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"setbook/calc/countdown"
+	"setbook/calc/link"
 )
 
 // Summary is what a list of jobs shows of one.
@@ -66,12 +67,16 @@ func sorted(texts map[string]string) (keys []string) {
 	return keys
 }
 
-// Lines are the entries of a job as text: for each a line with the calculator's ID, "?" and its link, as in
-// "bed?v=1&width=1/2+in". The question that orders material takes them so.
+// Lines are the entries of a job as text: for each a line with the calculator's ID, the entry's name, escaped as in a link, "?" and its
+// link, as in "bed Main+terrace?v=1&width=1/2+in". The question that orders material takes them so.
 func Lines(j *Job) string {
-	var b strings.Builder
+	var lines []string
 	for _, e := range j.Entries {
-		b.WriteString(e.Calculator + "?" + e.Link + "\n")
+		name := ""
+		if e.Name != "" {
+			name = " " + link.Escape(e.Name)
+		}
+		lines = append(lines, e.Calculator+name+"?"+e.Link)
 	}
-	return b.String()
+	return strings.Join(lines, "\n")
 }

@@ -1,0 +1,185 @@
+package takeoff
+
+import (
+	"strings"
+
+	"setbook/calc"
+	"setbook/calc/unit"
+	"setbook/calc/words"
+)
+
+func (o *order) answers() {
+	s := o.s
+	calc.Gives(s, "weight", "Weight of the order", o.weight, unit.PoundKg).First()
+	calc.Gives(s, "pallets", "Pallets", o.pallets(), unit.Whole1).First()
+	if n := o.pallets(); n > 0 {
+		calc.Gives(s, "per_pallet", "Weight on each", o.weight/unit.Mass(n), unit.PoundKg)
+	}
+	if o.priced {
+		calc.Gives(s, "price", "Price, in your own money", o.price, unit.Bare)
+	}
+	for _, l := range o.lines {
+		l.answer(s).Between(l.likely, l.buy, words.Say("Likely, and enough 19 times in 20.")).Buy()
+	}
+}
+
+// answer gives the likely figure of a line, in its own kind.
+func (l *line) answer(s *calc.Sheet) *calc.Answer {
+	f := l.fig(l.likely)
+	switch f.Kind {
+	case unit.KindLength:
+		return calc.Gives(s, l.key, l.label, unit.Length(f.Base), f.As)
+	case unit.KindArea:
+		return calc.Gives(s, l.key, l.label, unit.Area(f.Base), f.As)
+	case unit.KindVolume:
+		return calc.Gives(s, l.key, l.label, unit.Volume(f.Base), f.As)
+	case unit.KindMass:
+		return calc.Gives(s, l.key, l.label, unit.Mass(f.Base), f.As)
+	}
+	return calc.Gives(s, l.key, l.label, unit.Number(f.Base), f.As)
+}
+
+// The columns of the table, in their order. That of the price is there only where one was typed.
+const (
+	number = iota
+	material
+	toOrder
+	comesIn
+	likely
+	weighs
+	restsOn
+	costs
+)
+
+func (o *order) table() {
+	heads := []words.Msg{"Line", "Material", "Order", "In", "Likely", "Weight", "Rests on"}
+	if o.priced {
+		heads = append(heads, "Price")
+	}
+	t := o.s.Table("order", "The order", heads...)
+	t.Says = words.Say("To order is enough 19 times in 20, rounded up once.")
+	for _, l := range o.lines {
+		cells := make([]calc.Cell, restsOn+1, costs+1)
+		buys, probably := l.fig(l.buy), l.fig(l.likely)
+		cells[number] = calc.Amount(l.number, unit.Whole1)
+		cells[material] = l.named()
+		cells[toOrder] = calc.Cell{Is: &buys}
+		cells[comesIn] = calc.Cell{Says: l.in()}
+		cells[likely] = calc.Cell{Is: &probably}
+		cells[weighs] = calc.Worded("not known")
+		if l.each > 0 {
+			cells[weighs] = calc.Amount(l.each*unit.Mass(l.buy), unit.PoundKg)
+		}
+		cells[restsOn] = calc.Cell{Says: joined(l.rests)}
+		if o.priced {
+			price := calc.Worded("none typed")
+			if l.price > 0 {
+				price = calc.Amount(l.price*unit.Number(l.buy/l.unit()), unit.Bare)
+			}
+			cells = append(cells, price)
+		}
+		t.Row(cells...)
+	}
+}
+
+func (l *line) named() calc.Cell {
+	if l.title == "" {
+		return calc.Worded("{material}", words.Named("material", l.label))
+	}
+	return calc.Worded("{title}: {material}", words.Named("title", l.title), words.Named("material", l.label))
+}
+
+// in says what a line comes in.
+func (l *line) in() words.Line {
+	pack := words.Arg{Name: "pack", Figure: &l.supply.Pack}
+	in := words.Named("in", l.supply.In)
+	switch {
+	case l.supply.Pack.Base == 0 && l.supply.In == "":
+		return words.Say("as it is measured")
+	case l.supply.Pack.Base == 0:
+		return words.Say("{in}", in)
+	case l.supply.Pack.Kind == unit.KindArea:
+		return words.Say("pieces with a face of {pack}", &pack)
+	case l.supply.Pack.Kind == unit.KindLength:
+		return words.Say("the length, {pack} thick", &pack)
+	case l.supply.Pack.Kind == unit.KindVolume && l.supply.Of == calc.BuyMortar:
+		return words.Say("{in}, each yielding {pack}", in, &pack)
+	}
+	return words.Say("{in} of {pack}", in, &pack)
+}
+
+// joined lists lines of words, none twice.
+func joined(lines []words.Line) words.Line {
+	all := lines[0]
+	for _, l := range lines[1:] {
+		all = words.Say("{before}, {next}", words.Also("before", all), words.Also("next", l))
+	}
+	return all
+}
+
+// Text is the order as lines of plain text, to be sent to a yard; "" where the sheet has none.
+func Text(s *calc.Sheet, r words.Reader) string {
+	var b strings.Builder
+	for _, row := range rows(s, r) {
+		b.WriteString(r.Line(words.Say("{line}. {material}: {order} ({in}). Likely {likely}. {rests}.", words.Text("line", row[number]), words.Text("material", row[material]),
+			words.Text("order", row[toOrder]), words.Text("in", row[comesIn]), words.Text("likely", row[likely]), words.Text("rests", row[restsOn]))) + "\n")
+	}
+	return b.String()
+}
+
+// CSV is the order as comma-separated values (RFC 4180), its heads in the first line; "" where the sheet has none.
+func CSV(s *calc.Sheet, r words.Reader) string {
+	var b strings.Builder
+	write := func(cells []string) {
+		for i, c := range cells {
+			if i > 0 {
+				b.WriteByte(',')
+			}
+			if strings.ContainsAny(c, ",\"\r\n") {
+				c = `"` + strings.ReplaceAll(c, `"`, `""`) + `"`
+			}
+			b.WriteString(c)
+		}
+		b.WriteString("\r\n")
+	}
+	lines := rows(s, r)
+	for i, row := range lines {
+		if i == 0 {
+			var heads []string
+			for _, h := range table(s).Heads {
+				heads = append(heads, r.Word(h))
+			}
+			write(heads)
+		}
+		write(row)
+	}
+	return b.String()
+}
+
+func table(s *calc.Sheet) *calc.Table {
+	for _, t := range s.Tables {
+		if t.Key == "order" {
+			return t
+		}
+	}
+	return &calc.Table{}
+}
+
+// rows are the cells of the order as a reader sees them.
+func rows(s *calc.Sheet, r words.Reader) (all [][]string) {
+	for _, row := range table(s).Rows {
+		var cells []string
+		for _, c := range row.Cells {
+			switch {
+			case c.Is != nil:
+				cells = append(cells, r.Style.Print(*c.Is))
+			case c.Text != "":
+				cells = append(cells, c.Text)
+			default:
+				cells = append(cells, r.Line(c.Says))
+			}
+		}
+		all = append(all, cells)
+	}
+	return all
+}
