@@ -35,7 +35,7 @@ var shell = phrases{
 	Job:          "A job",
 	JobSays:      "One job as it stands today: what cures, what may be walked on, what to do next.",
 	JobsNoScript: "Scripts are off: jobs are kept and shown by a script. Turn scripts on to use them.",
-	Beside:     "Beside the work",
+	Beside:       "Beside the work",
 
 	Units:       "Units",
 	US:          "ft °F",
