@@ -28,7 +28,7 @@
 
   // Before the first paint: what was remembered, so that no page is shown in the wrong light.
   try {
-    for (const name of ["units", "theme"]) {
+    for (const name of ["units", "theme", "clear"]) {
       const value = localStorage.getItem("setbook." + name);
       if (value) document.documentElement.setAttribute("data-" + name, value);
     }

@@ -54,6 +54,9 @@ func (d *desk) entries(asked *section) string {
 
 // from is the part of the fragment that belongs to a section.
 func (d *desk) from(text string, s *section) string {
+	if d.frame != nil {
+		return "" // whoever frames a page can change what stands behind its #
+	}
 	return link.Pick(text, s.live.Name, d.alone())
 }
 
@@ -65,7 +68,7 @@ func (d *desk) alone() bool {
 // changed writes the address bar: at once, or, where it has been written too often of late, after a
 // pause, once for all that changes in between.
 func (a *address) changed(d *desk) {
-	if a.waiting {
+	if a.waiting || d.frame != nil { // a frame has no address bar, and its parent may not read it
 		return
 	}
 	a.waiting = true

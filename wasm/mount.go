@@ -35,6 +35,7 @@ func (d *desk) mount(root *dom.BasicHTMLElement) {
 	d.sections = append(d.sections, s)
 	s.earlyNames()
 	d.run(s.spoil, func() { d.begin(s) })
+	d.run(s.spoil, func() { d.outfit(s) })
 	d.listen(s)
 }
 
@@ -183,6 +184,7 @@ func (s *section) flag() {
 	mark(s.root, "data-stale", s.live.Stale())
 	s.ends()
 	s.desk.work(s)
+	s.desk.tellAnswers(s)
 }
 
 // spoil marks the answers as old after a fault.

@@ -139,3 +139,10 @@ func Manner(r words.Reader, seconds int) string {
 	}
 	return r.Line(words.Say("This device has counter manners: it is cleared {time} after the last touch.", words.Is("time", unit.Span(seconds), unit.MinSpan)))
 }
+
+// Carry is the address that holds a page's figures, to be taken away on a phone.
+func Carry(r words.Reader, address string) string {
+	w := &writer{r: r}
+	w.Put(`<p class="address">%</p>`, address)
+	return w.String()
+}

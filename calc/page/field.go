@@ -35,7 +35,7 @@ func (l *Live) field(w *writer, f *form, in *calc.Input) {
 		w.symbol(in.Symbol)
 	}
 	w.Put(`</label>`)
-	if len(in.Columns) > 0 {
+	if len(in.Columns) > 0 || in.Reads != nil {
 		w.Put(`<textarea id="%" name="%" data-key="%" rows="4" spellcheck="false" aria-describedby="%-note" aria-invalid="%">%</textarea>`,
 			id, key, key, id, invalid, l.text(f, in))
 	} else {
@@ -137,6 +137,7 @@ func (l *Live) note(f *form, in *calc.Input) string {
 		w.Put(`<span class="note-bad">%</span>`, l.reader.Line(p.Says))
 		return w.String()
 	}
+	l.cameFrom(w, f, in)
 	if in.Help != "" {
 		w.put(`<span class="help">%</span> `, in.Help)
 	}

@@ -20,6 +20,7 @@ type Live struct {
 	names      map[string]string     // typed for a countdown, by the key of its answer
 	used       map[string]words.Line // what each tool said when it was used last
 	aside      *aside                // nil: it is worked out on the page
+	around                           // what the page that it is embedded in has settled, products, a counter
 }
 
 // Part is a region of a mounted calculator that changes: the element under the
@@ -47,6 +48,9 @@ func (l *Live) Type(key, text string) {
 	if in != nil {
 		key = in.Key
 	}
+	if l.typedOver(f, key) {
+		return
+	}
 	f.texts[key] = typed{text, l.habit()}
 	if f != &l.form {
 		_, f.problems = f.read()
@@ -60,6 +64,7 @@ func (l *Live) put(texts calc.Texts) {
 	for key, text := range texts {
 		l.texts[key] = typed{text: text}
 	}
+	l.hold()
 	l.work()
 }
 
@@ -81,12 +86,14 @@ func (l *Live) Load(text string) bool {
 	for key, text := range texts {
 		l.texts[key] = typed{text: text}
 	}
+	l.settled(false)
 	return l.work()
 }
 
 // Example puts the example back into every field.
 func (l *Live) Example() {
 	l.texts = map[string]typed{}
+	l.settled(true)
 	l.work()
 }
 
@@ -103,7 +110,7 @@ func (l *Live) Address(r words.Reader) {
 func (l *Live) Link() string { return l.current() }
 
 // Touched reports whether anything but the example stands in the fields.
-func (l *Live) Touched() bool { return len(l.texts) > 0 }
+func (l *Live) Touched() bool { return len(l.texts) > 0 && !l.untouched() }
 
 // Stale reports whether what stands in the fields cannot be worked, so that the answers shown belong to an
 // earlier entry.

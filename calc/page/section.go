@@ -60,12 +60,18 @@ func (l *Live) HTML() string {
 // Fields is everything inside the form.
 func (l *Live) Fields() string {
 	w := &writer{r: l.reader}
+	l.products(w)
 	for _, in := range l.Calculator.Inputs {
+		if l.instead(w, in) {
+			continue
+		}
 		l.field(w, &l.form, in)
 		l.toolsAt(w, in)
 	}
-	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`+
-		`<p class="said" data-part="said" role="status"></p></div>`, "Back to the example", "Copy a link to this")
+	l.givens(w)
+	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`, "Back to the example", "Copy a link to this")
+	l.counterKeys(w)
+	w.Put(`<p class="said" data-part="said" role="status"></p></div>`)
 	return w.String()
 }
 
@@ -167,7 +173,7 @@ func (l *Live) main() string {
 // otherProblem is a problem that no field can show.
 func (l *Live) otherProblem() string {
 	for _, p := range l.problems {
-		if l.Calculator.Input(p.Key) == nil {
+		if l.Calculator.Input(p.Key) == nil || l.hidden[p.Key] || l.fixed[p.Key] {
 			return l.reader.Line(p.Says)
 		}
 	}

@@ -43,7 +43,21 @@ func (b *Browser) Open(size Size, scripts ...string) (*Tab, error) {
 	if err := chromedp.Do(ctx); err != nil {
 		return nil, err
 	}
-	messages := chromedp.Console(ctx)
+	t.gather()
+	if err := t.Resize(size); err != nil {
+		return nil, err
+	}
+	for _, s := range scripts {
+		if _, err := Call(t, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: s}); err != nil {
+			return nil, err
+		}
+	}
+	return t, nil
+}
+
+// gather gathers what goes wrong from now on.
+func (t *Tab) gather() {
+	messages := chromedp.Console(t.ctx)
 	go func() {
 		for m, err := range messages {
 			if err != nil {
@@ -56,15 +70,6 @@ func (b *Browser) Open(size Size, scripts ...string) (*Tab, error) {
 			}
 		}
 	}()
-	if err := t.Resize(size); err != nil {
-		return nil, err
-	}
-	for _, s := range scripts {
-		if _, err := Call(t, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: s}); err != nil {
-			return nil, err
-		}
-	}
-	return t, nil
 }
 
 // Close closes the tab.
