@@ -41,9 +41,15 @@ func (v *survey) plan(e calc.Entry) calc.Drawing {
 		d.Line(calc.Outline, spot(0, 0), spot(wide, deep))
 	}
 	if step > 0 {
-		thin.Contour(math.Floor(low/step)*step, step, func(_ float64, a, b surface.Spot) {
-			d.Line(calc.Hidden, spot(a.X, a.Y), spot(b.X, b.Y))
-		})
+		var pieces [][2]surface.Spot
+		thin.Contour(math.Floor(low/step)*step, step, func(_ float64, a, b surface.Spot) { pieces = append(pieces, [2]surface.Spot{a, b}) })
+		for _, line := range surface.Join(pieces) {
+			points := make([]calc.Point, len(line))
+			for i, p := range line {
+				points[i] = spot(p.X, p.Y)
+			}
+			d.Line(calc.Hidden, points...)
+		}
 	}
 	fallArrows(&d, thin)
 	if gap := v.gaps[underTen]; gap.Depth > 0 {
@@ -51,12 +57,21 @@ func (v *survey) plan(e calc.Entry) calc.Drawing {
 		x1, y1 := g.XY(gap.To)
 		d.Line(calc.Strong, spot(x0, y0), spot(x1, y1))
 	}
-	house(&d, building.Of(e), wide, deep, size)
-	if wide > 0 {
-		d.Dim(spot(0, deep), spot(wide, deep), -1.5, unit.Fig(unit.Length(wide), unit.FootMetre))
+	side := building.Of(e)
+	house(&d, side, wide, deep, size)
+	if wide > 0 { // on the side where the building is not
+		y, away := deep, -1.5
+		if side == "bottom" {
+			y, away = 0, 1.5
+		}
+		d.Dim(spot(0, y), spot(wide, y), away, unit.Fig(unit.Length(wide), unit.FootMetre))
 	}
 	if deep > 0 {
-		d.Dim(spot(0, 0), spot(0, deep), -1.5, unit.Fig(unit.Length(deep), unit.FootMetre))
+		x, away := 0.0, -1.5
+		if side == "left" {
+			x, away = wide, 1.5
+		}
+		d.Dim(spot(x, 0), spot(x, deep), away, unit.Fig(unit.Length(deep), unit.FootMetre))
 	}
 	return d
 }
@@ -141,7 +156,11 @@ func house(d *calc.Drawing, side string, wide, deep, size float64) {
 		return
 	}
 	d.Area(calc.Concrete, spot(x0, y0), spot(x1, y0), spot(x1, y1), spot(x0, y1))
-	d.Note(spot(wide/2, -2*thick), calc.Middle, words.Say("The hatched strip is the building."))
+	if side == "bottom" {
+		d.Note(spot(wide/2, deep+2.2*thick), calc.Middle, words.Say("The hatched strip is the building."))
+		return
+	}
+	d.Note(spot(wide/2, -2.2*thick), calc.Middle, words.Say("The hatched strip is the building."))
 }
 
 // nice is the smallest of 1, 2 or 5 by a power of ten that is no less than this, in the same unit.

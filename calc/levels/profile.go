@@ -62,8 +62,12 @@ func (v *survey) profile(s *calc.Sheet) {
 	d.Area(calc.Concrete, append(slab, spot(last, bottom), spot(first, bottom))...)
 	d.Box(calc.Steel, unit.Length(first), 0, unit.Length(long), unit.Length(0.025*long))
 	x := float64(v.apart(gap.From, gap.At))
-	d.Dim(spot(x, times*gap.Depth), spot(x, 0), 0, unit.Fig(unit.Length(gap.Depth), unit.InchMM))
+	d.Line(calc.Strong, spot(x, times*gap.Depth), spot(x, 0))
+	d.Note(spot(x, bottom+0.05*long), calc.Middle, words.Say("gap {gap}", words.Is("gap", unit.Length(gap.Depth), short)))
 	d.Dim(spot(0, -0.025*long), spot(gap.Span, -0.025*long), 1, unit.Fig(unit.Length(gap.Span), unit.FootMetre))
 }
+
+// short shows a gap to as many digits as a feeler gauge does.
+var short = &unit.Pair{US: unit.Form{Unit: unit.Inches, Digits: 3}, Metric: unit.Form{Unit: unit.Millimetres, Digits: 3}}
 
 func abs(n int) int { return max(n, -n) }

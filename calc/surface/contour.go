@@ -1,6 +1,9 @@
 package surface
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Spot is a point in the plan of a grid.
 type Spot struct{ X, Y float64 }
@@ -40,8 +43,11 @@ func (c *cell) cut(level float64, each func(a, b Spot)) {
 		if (a < level) == (b < level) {
 			continue
 		}
-		t := (level - a) / (b - a)
 		p, q := corners[side], corners[(side+1)&3]
+		if side > 1 { // from the same end as the cell beyond this side takes it, so that both find the very same point
+			a, b, p, q = b, a, q, p
+		}
+		t := (level - a) / (b - a)
 		crossings[n] = Spot{p.X + t*(q.X-p.X), p.Y + t*(q.Y-p.Y)}
 		n++
 	}
@@ -59,6 +65,38 @@ func (c *cell) cut(level float64, each func(a, b Spot)) {
 		each(crossings[3], crossings[0])
 		each(crossings[1], crossings[2])
 	}
+}
+
+// Join strings pieces of contours together where they meet end to end.
+func Join(pieces [][2]Spot) (lines [][]Spot) {
+	for len(pieces) > 0 {
+		last := pieces[len(pieces)-1]
+		pieces = pieces[:len(pieces)-1]
+		line := []Spot{last[0], last[1]}
+		for range 2 { // on from one end, then from the other
+			for more := true; more; {
+				more = false
+				end := line[len(line)-1]
+				for i, p := range pieces {
+					if p[0] != end && p[1] != end {
+						continue
+					}
+					next := p[0]
+					if next == end {
+						next = p[1]
+					}
+					line = append(line, next)
+					pieces[i] = pieces[len(pieces)-1]
+					pieces = pieces[:len(pieces)-1]
+					more = true
+					break
+				}
+			}
+			slices.Reverse(line)
+		}
+		lines = append(lines, line)
+	}
+	return lines
 }
 
 // Fall is the rise along x and along y of the cell whose last corner is at a place, a length by a length: of the plane that fits

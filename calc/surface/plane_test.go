@@ -173,6 +173,41 @@ func TestContour(t *testing.T) {
 	assert.Equal(t, map[float64]float64{0.5: 2, 1.5: 2, 2.5: 2}, long)
 }
 
+// Pieces that meet are strung into one line: a hill's contours are closed, a slope's run from side to side, and no length is lost.
+func TestJoin(t *testing.T) {
+	pieces := func(g *surface.Grid, low, step float64) (all [][2]surface.Spot, long float64) {
+		g.Contour(low, step, func(_ float64, a, b surface.Spot) {
+			all = append(all, [2]surface.Spot{a, b})
+			long += math.Hypot(a.X-b.X, a.Y-b.Y)
+		})
+		return all, long
+	}
+	hill, _ := pieces(surface.New([][]float64{{0, 0, 0, 0}, {0, 3, 4, 0}, {0, 4, 3, 0}, {0, 0, 0, 0}}, 0.3, 0.7), 0, 0.9)
+	lines := surface.Join(hill)
+	assert.Len(t, lines, 5, "0.9, 1.8, 2.7, and 3.6 round each of the two tops, which 3.5 lies between")
+	for _, line := range lines {
+		assert.Equal(t, line[0], line[len(line)-1], "closed")
+	}
+	r := rand.New(rand.NewPCG(23, 24))
+	for range 50 {
+		g := random(r, 12)
+		low, high := g.Range()
+		if !(high > low) {
+			continue
+		}
+		all, want := pieces(g, low, (high-low)/2.7)
+		got := 0.0
+		for _, line := range surface.Join(all) {
+			for k := 1; k < len(line); k++ {
+				got += math.Hypot(line[k].X-line[k-1].X, line[k].Y-line[k-1].Y)
+			}
+		}
+		assert.InDelta(t, want, got, 1e-9*(want+1))
+	}
+	slope, _ := pieces(surface.New([][]float64{{0, 1, 2.1}, {0.2, 1.1, 2.3}, {0, 1, 2}, {0.3, 1, 2}}, 0.1, 0.1), 0.55, 1)
+	assert.Len(t, surface.Join(slope), 2)
+}
+
 // A saddle joins the corners that its middle is nearer to.
 func TestContourSaddle(t *testing.T) {
 	for _, c := range []struct {
