@@ -10,6 +10,7 @@ import (
 	"setbook/calc/bed"
 	"setbook/calc/chill"
 	"setbook/calc/contact"
+	"setbook/calc/cracks"
 	"setbook/calc/dew"
 	"setbook/calc/drying"
 	"setbook/calc/film"
@@ -29,6 +30,7 @@ import (
 	"setbook/calc/sealant"
 	"setbook/calc/setout"
 	"setbook/calc/slope"
+	"setbook/calc/sound"
 	"setbook/calc/sun"
 	"setbook/calc/takeoff"
 	"setbook/calc/wait"
@@ -36,6 +38,8 @@ import (
 
 // questions are the calculators that stand alone, in the order of the work.
 var questions = []*calc.Calculator{
+	&sound.Calculator,
+	&cracks.Calculator,
 	&slope.Calculator,
 	&levels.Calculator,
 	&nest.Calculator,
