@@ -13,10 +13,28 @@ const alike = 100
 // mark groups the cut pieces that are the same shape and gives each shape its mark.
 func (l *layer) mark() {
 	square := math.Abs(float64(l.paver.L-l.paver.W)) < alike
-	by := map[string]int{}
+	by, boxes := map[string]int{}, map[[2]int64]int{}
 	for i := range l.Pieces {
 		p := &l.Pieces[i]
 		if p.Full {
+			continue
+		}
+		b := bounds(p.Rings[0])
+		if long, wide := b.X1-b.X0, b.Y1-b.Y0; boxed(p.Rings, long, wide) {
+			// Most cuts are rectangles, and those need no turning about.
+			if square {
+				long, wide = max(long, wide), min(long, wide)
+			}
+			key := [2]int64{tenth(long), tenth(wide)}
+			n, found := boxes[key]
+			if !found {
+				n = len(l.Cuts)
+				boxes[key] = n
+				shape := [][]Point{{{0, 0}, {long, 0}, {long, wide}, {0, wide}}}
+				l.Cuts = append(l.Cuts, Cut{L: long, W: wide, Square: true, Shape: shape, Area: p.Area, Example: i})
+			}
+			p.Cut = n
+			l.Cuts[n].Count++
 			continue
 		}
 		shape, key := settle(p.Rings, square)
@@ -25,10 +43,10 @@ func (l *layer) mark() {
 			n = len(l.Cuts)
 			by[key] = n
 			b := bounds(shape[0])
-			l.Cuts = append(l.Cuts, Cut{L: b.X1, W: b.Y1, Square: boxed(shape, b), Shape: shape, Area: p.Area, Example: i})
+			l.Cuts = append(l.Cuts, Cut{L: b.X1, W: b.Y1, Shape: shape, Area: p.Area, Example: i})
 		}
-		l.Cuts[n].Count++
 		p.Cut = n
+		l.Cuts[n].Count++
 	}
 	sorted := make([]int, len(l.Cuts)) // where each cut stood before it was sorted
 	for i := range sorted {
@@ -60,8 +78,8 @@ func letters(n int) string {
 }
 
 // boxed says whether a shape is the rectangle about it.
-func boxed(shape [][]Point, b Rect) bool {
-	return len(shape) == 1 && len(shape[0]) == 4 && math.Abs(area(shape[0])-b.X1*b.Y1) < alike*(b.X1+b.Y1)/2
+func boxed(rings [][]Point, long, wide float64) bool {
+	return len(rings) == 1 && len(rings[0]) == 4 && math.Abs(area(rings[0])-long*wide) < alike*(long+wide)/2
 }
 
 // settle turns a shape into the one of its turns that stands for all of them, from the lower left corner of the rectangle
