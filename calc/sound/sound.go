@@ -134,7 +134,8 @@ func cautions(e calc.Entry, s *calc.Sheet, early bool) {
 			break
 		}
 	}
-	s.Warn(calc.Note, source.SheetTest, "A dry sheet does not prove a dry slab: it shows what came up in those hours. Clear sheet about 4 mil (0.1 mm) thick, 18 in square, taped all round, out of the sun.")
+	s.Warn(calc.Note, source.SheetTest, "A dry sheet does not prove a dry slab: it shows what came up in those hours. Clear sheet about 4 mil (0.1 mm) thick, taped all round, out of the sun.")
+	s.Warn(calc.Note, source.SheetHours, "The sheet is 18 in square and stays down for {h_least} at the least.")
 	s.Warn(calc.Care, source.Silica, "Grinding and blasting make silica dust: a shroud with a vacuum, or water, and a respirator where the rule asks for one.")
 	s.Warn(calc.Note, source.CommonPractice, "How well a patch of the slab holds is measured by pulling a glued disk off it. Where much hangs on it, have that done.")
 }
@@ -149,9 +150,13 @@ func drawing() calc.Drawing {
 	}
 	const edge = (slab - side) / 2
 	d.Box(calc.Outline, 0, 0, slab, slab)
-	d.Box(calc.Membrane, edge-tape/2, edge-tape/2, side+tape, side+tape)
-	d.Box(calc.Outline, edge+tape/2, edge+tape/2, side-tape, side-tape)
-	d.Note(calc.Point{X: slab / 2, Y: -0.06 * slab}, calc.Middle, words.Say("drops here, or a darker slab, mean moisture"))
+	d.Box(calc.Outline, edge, edge, side, side)
+	for _, at := range []unit.Length{edge - tape/2, edge + side - tape/2} { // tape, half on the sheet and half on the slab
+		d.Box(calc.Membrane, edge-tape/2, at, side+tape, tape)
+		d.Box(calc.Membrane, at, edge+tape/2, tape, side-tape)
+	}
+	d.Note(calc.Point{X: slab / 2, Y: slab * 0.53}, calc.Middle, words.Say("drops, or a darker slab:"))
+	d.Note(calc.Point{X: slab / 2, Y: slab * 0.47}, calc.Middle, words.Say("moisture"))
 	d.Dim(calc.Point{X: edge, Y: slab}, calc.Point{X: edge + side, Y: slab}, 1.2, unit.Fig(side, unit.InchMM))
 	return d
 }
