@@ -43,10 +43,13 @@ func (d *desk) entries(asked *section) string {
 	wanted := false
 	var named []link.Named
 	for _, s := range d.sections {
+		if !s.live.Linkable() {
+			continue // the page says so
+		}
 		wanted = wanted || s == asked || s.live.Touched()
 		named = append(named, link.Named{Name: s.live.Name, Text: s.live.Link()})
 	}
-	if !wanted {
+	if !wanted || len(named) == 0 {
 		return ""
 	}
 	return link.Gather(named)

@@ -12,6 +12,7 @@ import (
 
 const (
 	copied    words.Msg = "Link copied."
+	tooLong   words.Msg = "This entry is too long for a link. Save it as a file to hand it on."
 	notCopied words.Msg = "The browser would not copy. Copy the link from the address bar."
 )
 
@@ -26,16 +27,23 @@ func (d *desk) listen(s *section) {
 			s.live.CallCountdown(f.GetAttribute("data-names"), f.Get("value").String())
 		} else if f, ok := around(e, "data-each"); ok {
 			d.write(s, func() { s.live.PickEach(f.GetAttribute("data-each"), number(f, "data-at"), f.Get("value").String()) })
+		} else if f, ok := around(e, "data-padded"); ok {
+			d.padded(s, f)
+		} else if f, ok := around(e, "data-load"); ok {
+			d.load(s, f)
 		}
 	}
 	d.on(root, "input", s.spoil, field)
 	d.on(root, "change", s.spoil, field)
 	d.on(root, "click", s.spoil, func(e *dom.BasicEvent) { d.press(s, e) })
 	d.on(root, "pointerdown", s.spoil, func(e *dom.BasicEvent) {
-		if _, ok := around(e, "data-insert"); ok {
+		_, inserts := around(e, "data-insert")
+		_, pad := around(e, "data-pad")
+		if inserts || pad {
 			e.PreventDefault() // the field keeps the focus, and the phone its keyboard
 		}
 	})
+	d.on(root, "keydown", s.spoil, func(e *dom.BasicEvent) { d.padKey(s, e) })
 	if s.live.Aside() {
 		d.on(root, "focusin", nil, func(*dom.BasicEvent) { d.hire() }) // ready before the first change
 	}
@@ -54,6 +62,7 @@ func (d *desk) take(s *section, f *dom.BasicHTMLElement) {
 		return // an input event and the change event that follows it say the same
 	}
 	s.live.Type(key, text)
+	s.refillCells()
 	s.refresh()
 	d.changed(s)
 }
@@ -116,6 +125,14 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 		}
 		return
 	}
+	if b, ok := around(e, "data-pad"); ok {
+		d.padPress(s, b)
+		return
+	}
+	if b, ok := around(e, "data-save"); ok {
+		d.download(b.GetAttribute("data-save")+".csv", "text/csv;charset=utf-8", s.live.File(b.GetAttribute("data-save")))
+		return
+	}
 	if b, ok := around(e, "data-start"); ok {
 		d.start(s, b.GetAttribute("data-start"))
 		return
@@ -155,11 +172,16 @@ func (s *section) field(key string) (*dom.BasicHTMLElement, bool) {
 
 // copy puts a link to this entry on the clipboard and says whether it could.
 func (d *desk) copy(s *section) {
-	d.copyLink(d.entries(s), func(text string) {
+	said := func(text string) {
 		if p, ok := find(s.root.Underlying(), `[data-part="said"]`); ok {
 			p.SetTextContent(text)
 		}
-	})
+	}
+	if !s.live.Linkable() {
+		said(say(tooLong))
+		return
+	}
+	d.copyLink(d.entries(s), said)
 }
 
 // copyLink puts the address of this page with a fragment on the clipboard and says whether it could.

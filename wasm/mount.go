@@ -126,6 +126,16 @@ func (s *section) refill() {
 			f.Set("value", text)
 		}
 	}
+	s.refillCells()
+}
+
+// refillCells writes into the field of a cell what it holds.
+func (s *section) refillCells() {
+	for _, f := range every(s.root.Underlying(), "[data-padded]") {
+		if text := s.live.Draft(f.GetAttribute("data-padded")); f.Get("value").String() != text {
+			f.Set("value", text)
+		}
+	}
 }
 
 // rewrite writes everything inside the section, its fields with it. What the person has unfolded stays open,

@@ -171,6 +171,7 @@ func (l *Live) Take(answer []string) {
 	}
 	if last {
 		l.problems = problems
+		l.unload()
 	}
 	if len(problems) == 0 {
 		l.sheet = sheet // what a countdown can be started from

@@ -35,7 +35,9 @@ func (l *Live) field(w *writer, f *form, in *calc.Input) {
 		w.symbol(in.Symbol)
 	}
 	w.Put(`</label>`)
-	if len(in.Columns) > 0 || in.Reads != nil {
+	if len(in.Columns) > 0 {
+		l.tableField(w, f, in)
+	} else if in.Reads != nil {
 		w.Put(`<textarea id="%" name="%" data-key="%" rows="4" spellcheck="false" aria-describedby="%-note" aria-invalid="%">%</textarea>`,
 			id, key, key, id, invalid, l.text(f, in))
 	} else {
@@ -104,13 +106,16 @@ func (l *Live) strip(w *writer, key string, in *calc.Input) {
 	}
 	w.Put(`<div class="strip">`)
 	for _, k := range keys {
-		shown := k
-		if k == " " {
-			shown = l.reader.Word("space")
-		}
-		w.Put(`<button type="button" tabindex="-1" data-insert="%" data-for="%">%</button>`, k, key, shown)
+		w.Put(`<button type="button" tabindex="-1" data-insert="%" data-for="%">%</button>`, k, key, l.keyName(k))
 	}
 	w.Put(`</div>`)
+}
+
+func (l *Live) keyName(key string) string {
+	if key == " " {
+		return l.reader.Word("space")
+	}
+	return key
 }
 
 func stripKeys(in *calc.Input, s unit.Style) []string {

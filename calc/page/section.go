@@ -72,6 +72,7 @@ func (l *Live) Fields() string {
 	w.put(`<div class="actions"><button type="button" data-do="example">%</button><button type="button" data-do="copy">%</button>`, "Back to the example", "Copy a link to this")
 	l.counterKeys(w)
 	w.Put(`<p class="said" data-part="said" role="status"></p></div>`)
+	l.saidBy(w, "linked", l.linked())
 	return w.String()
 }
 
@@ -103,7 +104,8 @@ func (l *Live) Parts() []Part {
 	for i := range l.tools {
 		parts = l.notes(parts, &l.tools[i])
 	}
-	return l.said(parts)
+	parts = append(parts, Part{"linked", l.linked()})
+	return l.padParts(l.said(parts))
 }
 
 // sheetParts is every region that shows the sheet.
