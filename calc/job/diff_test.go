@@ -101,7 +101,7 @@ func TestSearch(t *testing.T) {
 	assert.Contains(t, s.Entries, "bed")
 	assert.Contains(t, s.Entries, "Along the house")
 	assert.Equal(t, []string{"demo"}, func() []string { return []string{job.Search([]job.Summary{s}, "joint courtyard")[0].ID} }())
-	assert.Equal(t, 14, len(job.Demo(noon).Entries))
+	assert.Equal(t, 16, len(job.Demo(noon).Entries))
 	assert.Contains(t, job.Lines(job.Demo(noon)), "\nwait Foot+traffic?v=1&binder=portland&bag_time=24+h&bag_temp=21+C&temp=15+C\n")
 	assert.Equal(t, countdown.Instant(noon), s.Changed)
 }

@@ -124,7 +124,7 @@ var spoils = []spoil{
 	{`"entries": [`, `"entries": [` + "\n    {},", "entries[1].id", "missing"},
 	{`"entries": [`, `"entries": [` + "\n    7,", "entries[1]", "object in braces"},
 	{`"id": "e2"`, `"id": "e1"`, "entries[2].id", "two of them"},
-	{`"calculator": "bed"`, `"calculator": "Bed!"`, "entries[6].calculator", "small letters"},
+	{`"calculator": "bed"`, `"calculator": "Bed!"`, "entries[8].calculator", "small letters"},
 	{`"v=1&drop=75+mm&run=4.2+m&cross=0+mm"`, `"v=1\u0001"`, "entries[1].link", "control character"},
 	{`"text": "countdown=1&name=Set`, `"text": "countdown=2&name=Set`, "countdowns[1].text", "no countdown"},
 	{`"mixes": [`, `"mixes": {"a": 1}, "mixers": [`, "mixes", "list in brackets"},

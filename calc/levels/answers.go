@@ -35,7 +35,9 @@ func (v *survey) answers(e calc.Entry, s *calc.Sheet) {
 	fill, least, most := litres(v.fill.Fill), litres(v.less.NetFill), litres(v.more.Fill)
 	calc.Gives(s, "fill", "Patch", fill, unit.CubicFootL).Between(float64(least), float64(most), spread)
 	bags := func(fill unit.Volume) float64 { return float64(unit.Whole(float64(fill / bagYield.Of(e)))) }
-	calc.Gives(s, "buy", "Bags of patch", unit.Count(bags(fill)), unit.Whole1).Between(bags(least), bags(most), spread).Buy().First()
+	calc.Gives(s, "buy", "Bags of patch", unit.Count(bags(fill)), unit.Whole1).Between(bags(least), bags(most), spread).Buy().First().
+		Of(&calc.Supply{Of: calc.BuyPatch, In: "bags", Pack: unit.Fig(bagYield.Of(e), unit.CubicFootL),
+			Likely: float64(fill / bagYield.Of(e)), Low: float64(least / bagYield.Of(e)), High: float64(most / bagYield.Of(e))})
 
 	f, _, _ := Together(v.bends())
 	flat := calc.Gives(s, "f_flat", "Flatness number FF", f, unit.Bare)

@@ -207,19 +207,19 @@ func (l *line) unit() float64 {
 	return 0
 }
 
+// yields reports whether the volume of a pack is what a bag of powder yields once it is mixed, not what is in it.
+func (l *line) yields() bool { return l.supply.Of == calc.BuyMortar || l.supply.Of == calc.BuyPatch }
+
 // mass is what one of a line weighs, as far as it can be told from its pack: powder by the bag, liquids by their volume, pavers by their face.
 func (o *order) mass(l *line) unit.Mass {
 	pack := l.supply.Pack
 	switch {
 	case pack.Base == 0 || !l.counted():
 		return 0
-	case l.supply.Of == calc.BuyMortar || l.supply.Of == calc.BuyPatch:
-		if pack.Kind == unit.KindMass {
-			return unit.Mass(pack.Base)
-		}
-		return bagMass.Of(o.e)
 	case pack.Kind == unit.KindMass:
 		return unit.Mass(pack.Base)
+	case l.yields():
+		return bagMass.Of(o.e)
 	case pack.Kind == unit.KindVolume:
 		return unit.Volume(pack.Base).Weighs(wets.Of(o.e))
 	case pack.Kind == unit.KindArea:

@@ -113,7 +113,7 @@ func (o *order) weighs() {
 			face := calc.Sym(l.sym("F"), unit.Area(pack.Base), unit.InchArea)
 			s.StepUS(words.Say("Line {line}: one paver weighs its face by its thickness by what it weighs for its volume.", is), mass,
 				face.Symbol+" * t * ρ / 1000000", face.Symbol+" * t / 25.4 / 1728 * ρ", source.ByDefinition, face)
-		case pack.Kind == unit.KindVolume && l.each != bagMass.Of(o.e):
+		case pack.Kind == unit.KindVolume && !l.yields():
 			holds := calc.Sym(l.sym("V"), unit.Volume(pack.Base), fine)
 			s.Step(words.Say("Line {line}: one weighs the volume in it by what that weighs.", is), mass, holds.Symbol+" * d", source.ByDefinition, holds)
 		default:

@@ -102,7 +102,7 @@ func (l *line) in() words.Line {
 		return words.Say("pieces with a face of {pack}", &pack)
 	case l.supply.Pack.Kind == unit.KindLength:
 		return words.Say("the length, {pack} thick", &pack)
-	case l.supply.Pack.Kind == unit.KindVolume && l.supply.Of == calc.BuyMortar:
+	case l.supply.Pack.Kind == unit.KindVolume && l.yields():
 		return words.Say("{in}, each yielding {pack}", in, &pack)
 	}
 	return words.Say("{in} of {pack}", in, &pack)

@@ -20,7 +20,7 @@ var (
 	spares    = calc.Ask("spares", "k", "Spare pavers", unit.Share, 0, unit.Ratio(0.5), "5 %").Usually("3 %", "5 %", "10 %").Helped("Broken on the way, and kept for later: another batch has another shade.")
 	thickness = calc.Ask("thickness", "t", "Paver thickness", asSold, 5*unit.Millimetre, 100*unit.Millimetre, "20 mm")
 	heavy     = calc.Ask("density", "ρ", "What the pavers weigh", density, unit.Density(1000), 4000, "2.3 kg/L").Helped("Weigh one paver and divide by its volume.")
-	bagMass   = calc.Ask("mortar_bag", "M", "A bag of mortar", unit.PoundKg, unit.Kilogram, 60*unit.Kilogram, "50 lb").Usually("50 lb", "20 kg", "25 kg")
+	bagMass   = calc.Ask("mortar_bag", "M", "A bag of mortar or patch", unit.PoundKg, unit.Kilogram, 60*unit.Kilogram, "50 lb").Usually("50 lb", "20 kg", "25 kg")
 	wets      = calc.Ask("liquid_density", "d", "What primer, membrane and sealant weigh", liquid, unit.Density(500), 3000, "1.3 kg/L").Helped("From the label. 1.3 kg/L is an assumption.")
 	pallet    = calc.Ask("pallet", "P", "What one pallet carries", unit.PoundKg, 50*unit.Kilogram, 3000*unit.Kilogram, "2000 lb").Usually("2000 lb", "1000 kg")
 	spacers   = calc.Ask("spacers", "c_s", "Spacers to a paver", unit.Whole1, unit.Count(0), 40, "2").Usually("0", "1", "2", "4").Helped("One at each crossing comes to one a paver, one on each side to two. 0 orders none.")
@@ -99,6 +99,7 @@ func (o *order) cautions() {
 	s.Warn(calc.Care, source.WetCement, "Bags of mortar and grout burn skin and eyes once they are wet, and their dust may hold silica. Keep them whole until they are mixed.")
 	s.Warn(calc.Note, source.TwoDeviations, "The high end of each sheet is taken as two standard deviations over its likely figure. That is a judgement: a sheet's ends are where all goes well, and where all goes ill.")
 	s.Warn(calc.Note, source.CommonPractice, "Entries of one calculator share the hand, the bag and the waste of one crew, so their spreads add straight. Spreads of different calculators are taken as independent.")
+	s.Warn(calc.Note, source.CommonPractice, "Two entries that count the same thing order it twice: leave one of them out.")
 	if o.wrong {
 		s.Warn(calc.Care, source.CommonPractice, "A price was typed for a line that the order has not. It counts for nothing.")
 	}
