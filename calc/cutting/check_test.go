@@ -58,7 +58,7 @@ func verify(sheet cutting.Size, kerf unit.Length, pieces []cutting.Piece, plan c
 		if !staged(boxes, true, 3, kerf) && !staged(boxes, false, 3, kerf) {
 			return fmt.Sprintf("sheet %d cannot be cut in three stages", i)
 		}
-		if fault := saw(sheet, kerf, boxes, plan.Cuts[i]); fault != "" {
+		if fault := saw(sheet, kerf, boxes, plan.Cuts[i]) + named(plan.Cuts[i]); fault != "" {
 			return fmt.Sprintf("sheet %d: %s", i, fault)
 		}
 	}
@@ -126,12 +126,10 @@ func staged(boxes []box, upright bool, stages int, kerf unit.Length) bool {
 // saw makes the cuts in order, each right across one part that then lies there, and looks whether the pieces come off.
 func saw(sheet cutting.Size, kerf unit.Length, boxes []box, cuts []cutting.Cut) string {
 	parts := []box{{0, 0, sheet.W, sheet.L}}
-	stage := 1
 	for n, c := range cuts {
 		if c.Stage < 1 || c.Stage > 4 {
 			return fmt.Sprintf("cut %d is of stage %d", n, c.Stage)
 		}
-		stage = c.Stage
 		at := slices.IndexFunc(parts, func(b box) bool {
 			if c.Upright {
 				return near(b.bottom, c.From) && near(b.top, c.To) && b.left-slack < c.At && c.At < b.right+slack
@@ -139,7 +137,7 @@ func saw(sheet cutting.Size, kerf unit.Length, boxes []box, cuts []cutting.Cut) 
 			return near(b.left, c.From) && near(b.right, c.To) && b.bottom-slack < c.At && c.At < b.top+slack
 		})
 		if at < 0 {
-			return fmt.Sprintf("cut %d of stage %d runs across no part: %+v in %v", n, stage, c, parts)
+			return fmt.Sprintf("cut %d of stage %d runs across no part: %+v in %v", n, c.Stage, c, parts)
 		}
 		low, high := c.At, c.At+kerf
 		if c.Beyond {
@@ -151,6 +149,17 @@ func saw(sheet cutting.Size, kerf unit.Length, boxes []box, cuts []cutting.Cut) 
 			first.right, second.left = low, high
 		} else {
 			first.top, second.bottom = low, high
+		}
+		off := first
+		if c.Beyond {
+			off = second
+		}
+		wide := off.top - off.bottom
+		if c.Upright {
+			wide = off.right - off.left
+		}
+		if !near(wide, c.Wide) {
+			return fmt.Sprintf("cut %d takes off %v and says %v", n, wide, c.Wide)
 		}
 		parts = slices.Delete(parts, at, at+1)
 		for _, part := range []box{first, second} {
@@ -164,6 +173,27 @@ func saw(sheet cutting.Size, kerf unit.Length, boxes []box, cuts []cutting.Cut) 
 			return near(p.left, b.left) && near(p.right, b.right) && near(p.bottom, b.bottom) && near(p.top, b.top)
 		}) {
 			return fmt.Sprintf("the cuts do not give the piece at %v: %v", b, parts)
+		}
+	}
+	return ""
+}
+
+// named checks that the parts on the saw are counted in the order in which they lie, and to the depth of their stage.
+func named(cuts []cutting.Cut) string {
+	for _, a := range cuts {
+		for depth, n := range a.Part {
+			if (n > 0) != (depth < a.Stage-1) {
+				return fmt.Sprintf("a cut of stage %d in part %v", a.Stage, a.Part)
+			}
+		}
+		for _, b := range cuts {
+			last := a.Stage - 2
+			if last < 0 || a.Stage != b.Stage || !slices.Equal(a.Part[:last], b.Part[:last]) {
+				continue
+			}
+			if (a.Part[last] < b.Part[last]) != (a.From < b.From) {
+				return fmt.Sprintf("part %v lies before part %v", b.Part, a.Part)
+			}
 		}
 	}
 	return ""

@@ -85,6 +85,38 @@ func TestFactoryEdges(t *testing.T) {
 	assert.Equal(t, [5]int{1, 4, 4, 0, 0}, kept)
 }
 
+// In the far strip short pieces hang from the far edge, so that they keep it.
+func TestFarStripHangs(t *testing.T) {
+	pieces := append(times(1, rect(600, 320), false), cutting.Piece{Size: rect(300, 270)}, cutting.Piece{Size: rect(295, 200)})
+	plan, _ := cutting.Nest(rect(600, 600), 3*mm, pieces, nil)
+	require.Len(t, plan.Sheets, 1)
+	require.Empty(t, verify(rect(600, 600), 3*mm, pieces, plan))
+	for _, q := range plan.Sheets[0] {
+		assert.GreaterOrEqual(t, q.Factory.Count(), 2, "%+v", q)
+	}
+}
+
+// Pieces that fit to the last eighth of a micrometre do, and those an eighth too large do not, along either side.
+func TestToTheLastStep(t *testing.T) {
+	const step = unit.Micrometre / 8
+	for _, sheet := range []cutting.Size{rect(600, 100), rect(100, 600)} {
+		for over, want := range map[unit.Length]int{0: 1, step: 2} {
+			size := cutting.Size{W: sheet.W / 3, L: sheet.L}
+			if sheet.W < sheet.L {
+				size = cutting.Size{W: sheet.W, L: sheet.L / 3}
+			}
+			larger := size
+			if sheet.W < sheet.L {
+				larger.L += over
+			} else {
+				larger.W += over
+			}
+			plan, _ := cutting.Nest(sheet, 0, append(times(2, size, false), times(1, larger, false)...), nil)
+			assert.Len(t, plan.Sheets, want, "%v over %v", sheet, over)
+		}
+	}
+}
+
 // Every plan holds: inside the sheet, a kerf between any two, each piece once, cut in three stages, and never under the bound.
 func TestAnyPlanHolds(t *testing.T) {
 	random := rand.New(rand.NewPCG(4, 26))
@@ -156,7 +188,7 @@ func TestRounding(t *testing.T) {
 	plan, misfits := cutting.Nest(sheet, 0, times(1, cutting.Size{W: 600*mm + 1e-7, L: 600*mm - 1e-7}, false), nil)
 	assert.Empty(t, misfits)
 	assert.Len(t, plan.Sheets, 1)
-	_, misfits = cutting.Nest(sheet, 0, times(1, cutting.Size{W: 600*mm + 0.1, L: 600 * mm}, false), nil)
+	_, misfits = cutting.Nest(sheet, 0, times(1, cutting.Size{W: 600*mm + 0.05, L: 600 * mm}, false), nil)
 	assert.Equal(t, []int{0}, misfits)
 }
 

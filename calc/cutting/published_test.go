@@ -57,7 +57,7 @@ func published(t testing.TB) []instance {
 func TestPublishedInstances(t *testing.T) {
 	list := published(t)
 	require.Len(t, list, 400)
-	ours, best := 0, 0
+	ours, rough, best := 0, 0, 0
 	for i, one := range list {
 		if testing.Short() && i%5 != 0 {
 			continue
@@ -67,9 +67,11 @@ func TestPublishedInstances(t *testing.T) {
 		require.Empty(t, verify(one.sheet, 0, one.pieces, plan), one.name)
 		assert.LessOrEqual(t, plan.Bound, one.any, "%s: a bound over a known plan", one.name)
 		assert.LessOrEqual(t, plan.Bound, len(plan.Sheets), one.name)
-		ours, best = ours+len(plan.Sheets), best+one.staged
+		first, _ := cutting.Rough(one.sheet, 0, one.pieces)
+		ours, rough, best = ours+len(plan.Sheets), rough+len(first.Sheets), best+one.staged
 	}
 	assert.LessOrEqual(t, float64(ours), 1.03*float64(best), "%d sheets, best known %d", ours, best)
+	assert.Less(t, float64(ours-best), 0.5*float64(rough-best), "the search takes off more than half of what the first plans (%d) are over the best known", rough)
 	t.Logf("%d sheets, best known %d", ours, best)
 }
 
