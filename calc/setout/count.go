@@ -19,6 +19,9 @@ func (p *plan) share(c *paving.Cut) (share float64, width unit.Length) {
 	return w, unit.Length(c.W)
 }
 
+// breaks is how many of the cut pieces break under the saw: common practice, and only in the cautious figure.
+const breaks = 0.05
+
 // count takes the figures of the answers from the layout.
 func (p *plan) count(e calc.Entry) {
 	k := &p.counts
@@ -39,14 +42,16 @@ func (p *plan) count(e calc.Entry) {
 	k.areaBound = unit.Whole(float64(k.covered / one))
 	k.waste = 1 - unit.Ratio(float64(k.covered)/(float64(k.whole+k.sheets)*float64(one)))
 	more := 1 + float64(spares.Of(e))
-	k.likely, k.cautious = unit.Whole(float64(k.whole+k.sheets)*more), unit.Whole(float64(k.whole+k.cut)*more)
+	k.likely, k.cautious = unit.Whole(float64(k.whole+k.sheets)*more), unit.Whole((float64(k.whole)+float64(k.cut)*(1+breaks))*more)
 	k.run, k.softRun, k.edge = p.laid.GroutRun, p.laid.MovementRun+p.laid.StructureRun, p.laid.PerimeterRun
 }
 
 func answers(s *calc.Sheet, p *plan) {
 	k := &p.counts
 	calc.Gives(s, "pavers", "Pavers to buy", k.likely, unit.Whole1).
-		Between(float64(k.whole+k.sheets), float64(k.cautious), words.Say("with no spares; with spares and no offcut used again")).Buy().First()
+		Between(float64(k.whole+k.sheets), float64(k.cautious), words.Say("with no spares; with spares, no offcut used again and one cut in twenty broken")).Buy().First().
+		Of(&calc.Supply{Of: calc.BuyPavers, In: "pieces", Pack: unit.Fig(p.paver.L.Times(p.paver.W), unit.FootArea), // an order adds its own spares
+			Likely: float64(k.whole + k.sheets), Low: float64(k.whole + k.sheets), High: float64(k.whole) + float64(k.cut)*(1+breaks)})
 	calc.Gives(s, "full", "Whole pavers", k.whole, unit.Whole1).First()
 	calc.Gives(s, "cut", "Cut pieces", k.cut, unit.Whole1).First()
 	calc.Gives(s, "narrowest", "Narrowest cut", k.narrowest, size)
@@ -79,8 +84,8 @@ func (p *plan) working(s *calc.Sheet, e calc.Entry) {
 		"n_s", k.sheets, unit.Whole1, "n_nest", source.CommonPractice)
 	calc.Works(s, "Pavers laid or cut up.", "n", k.whole+k.sheets, unit.Whole1, "n_f + n_s", source.ByDefinition)
 	calc.Works(s, "Pavers to buy, with spares.", "N", k.likely, unit.Whole1, "ceil(n * (1 + s / 100))", source.CommonPractice)
-	calc.Works(s, "Pavers to buy where every cut piece takes a paver of its own.", "N_c", k.cautious, unit.Whole1,
-		"ceil((n_f + n_c) * (1 + s / 100))", source.CommonPractice)
+	calc.Works(s, "Pavers to buy where every cut piece takes a paver of its own and one in twenty breaks.", "N_c", k.cautious, unit.Whole1,
+		"ceil((n_f + n_c * 1.05) * (1 + s / 100))", source.CommonPractice)
 
 	calc.WorksUS(s, "Fewest pavers that hold the area, whatever the cuts: the area bound.", "n_A", k.areaBound, unit.Whole1,
 		"ceil(A_p * 1000000 / (l * b))", "ceil(A_p * 144 / (l * b))", source.ByDefinition)

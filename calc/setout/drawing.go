@@ -73,15 +73,23 @@ func (p *plan) planDrawing(d *calc.Drawing) {
 	p.snapped(d)
 	for i := range p.laid.Pieces {
 		if piece := &p.laid.Pieces[i]; !piece.Full {
-			at, room := p.label(piece)
-			d.Mark(p.at(at), room, words.Say("{mark}", words.Text("mark", p.laid.Cuts[piece.Cut].Mark)))
+			mark := p.laid.Cuts[piece.Cut].Mark
+			at, room := p.label(piece, mark)
+			d.Mark(p.at(at), room, words.Say("{mark}", words.Text("mark", mark)))
 		}
 	}
 	p.dimensions(d)
 }
 
-// label is where the mark of a cut piece stands, and how wide it is there.
-func (p *plan) label(piece *paving.Piece) (paving.Point, unit.Length) {
+// high is the room that a height leaves a text, as a width: letters are six tenths as wide as they are high.
+func high(height unit.Length, text string) unit.Length { return height * 0.6 * unit.Length(len(text)) }
+
+// label is where a mark on a piece stands, and how wide the piece is there: less where it is too low for the letters.
+func (p *plan) label(piece *paving.Piece, mark string) (paving.Point, unit.Length) {
+	if piece.Full {
+		c := piece.Cell
+		return paving.Point{X: (c.X0 + c.X1) / 2, Y: (c.Y0 + c.Y1) / 2}, min(p.paver.L, high(p.paver.W, mark))
+	}
 	var x, y, twice float64
 	r := piece.Rings[0]
 	for i := 1; i+1 < len(r); i++ {
@@ -89,13 +97,18 @@ func (p *plan) label(piece *paving.Piece) (paving.Point, unit.Length) {
 		x, y, twice = x+a*(r[0].X+r[i].X+r[i+1].X)/3, y+a*(r[0].Y+r[i].Y+r[i+1].Y)/3, twice+a
 	}
 	at := paving.Point{X: x / twice, Y: y / twice}
-	a, d := level(at.Y)
-	for _, part := range clipped(piece.Rings, a, d) {
-		if x0, x1 := a.X+d.X*part[0], a.X+d.X*part[1]; x0 <= at.X && at.X <= x1 {
-			return at, unit.Length(x1 - x0)
+	return at, min(through(piece.Rings, at, paving.Point{X: 1}), high(through(piece.Rings, at, paving.Point{Y: 1}), mark))
+}
+
+// through is how far rings reach through a point, along d of length 1. Where the point lies outside them it is next to nothing: a
+// mark is written nowhere rather than on another piece.
+func through(rings [][]paving.Point, at, d paving.Point) unit.Length {
+	for _, part := range clipped(rings, at, d) {
+		if part[0] <= 0 && 0 <= part[1] {
+			return unit.Length(part[1] - part[0])
 		}
 	}
-	return at, unit.Length(1) // its middle lies outside it: the mark is written nowhere rather than on another piece
+	return unit.Micrometre
 }
 
 // soft is every line of soft joint: between fields, over joints in the slab, and along what restrains.
@@ -137,13 +150,30 @@ func (p *plan) soft() (lines [][]calc.Point) {
 	return lines
 }
 
-// snapped draws the chalk lines, each with how far its ends lie from the corners.
+// snapped draws the chalk lines, run on past the edges, with how far they lie from a corner where there is room to say so.
 func (p *plan) snapped(d *calc.Drawing) {
 	var lines [][]calc.Point
+	over := unit.Length(p.margin() / 2)
 	for _, c := range p.chalks() {
-		lines = append(lines, []calc.Point{c.first.at, c.last.at})
+		a, b := c.first.at, c.last.at
+		dx, dy := b.X-a.X, b.Y-a.Y
+		more := over / unit.Length(math.Hypot(float64(dx), float64(dy)))
+		lines = append(lines, []calc.Point{{X: a.X - dx*more, Y: a.Y - dy*more}, {X: b.X + dx*more, Y: b.Y + dy*more}})
+		if float64(c.first.far) > 3*p.margin() && len(p.corners) <= crowded {
+			p.offset(d, c.first)
+		}
 	}
 	d.Lines(calc.Axis, lines)
+}
+
+// offset dimensions where a chalk line meets an edge, on the side away from the paving.
+func (p *plan) offset(d *calc.Drawing, m mark) {
+	from := calc.Point{X: unit.Length(p.corners[m.corner][0]), Y: unit.Length(p.corners[m.corner][1])}
+	away := 1.3
+	if (m.towards == (m.corner+1)%len(p.corners)) != p.clockwise {
+		away = -away
+	}
+	d.Dim(from, m.at, away, unit.Fig(m.far, far))
 }
 
 // deep is how far what stands at an edge is drawn.
@@ -201,7 +231,7 @@ const crowded = 16
 // dimensions writes the length of each edge, or of the whole where edges are many.
 func (p *plan) dimensions(d *calc.Drawing) {
 	n := len(p.corners)
-	away := -1.4
+	away := -2.8 // beyond the offsets of the chalk lines
 	if p.clockwise {
 		away = -away
 	}
@@ -215,11 +245,22 @@ func (p *plan) dimensions(d *calc.Drawing) {
 	for i, c := range p.corners {
 		e := p.corners[(i+1)%n]
 		off := away
-		if p.outline.Edge(i) == paving.Building {
-			off *= 2
+		switch {
+		case p.turnsIn(i) || p.turnsIn((i+1)%n):
+			off /= 2 // beside an inside corner two lengths stand close
+		case p.outline.Edge(i) == paving.Building:
+			off *= 1.4
 		}
 		d.Dim(point(c), point(e), off, unit.Fig(unit.Length(math.Hypot(e[0]-c[0], e[1]-c[1])), far))
 	}
+}
+
+// turnsIn reports whether the edge turns in at a corner, so that the paving goes round it.
+func (p *plan) turnsIn(i int) bool {
+	n := len(p.corners)
+	x0, y0 := p.normal((i + n - 1) % n)
+	x1, y1 := p.normal(i)
+	return (x0*y1-x1*y0 < 0) != p.clockwise
 }
 
 // extent is the box about the paving in the site's axes.

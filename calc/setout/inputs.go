@@ -6,8 +6,8 @@ import (
 )
 
 var (
-	// far prints places and sides so that they can be measured out: to a sixteenth of an inch, or to the millimetre.
-	far = &unit.Pair{US: unit.Form{Unit: unit.Feet, Fraction: 16}, Metric: unit.Form{Unit: unit.Metres, Digits: 6}}
+	// far prints places and sides so that they can be measured out: to a sixteenth of an inch, or to the millimetre and better.
+	far = &unit.Pair{US: unit.Form{Unit: unit.Feet, Fraction: 16}, Metric: unit.Form{Unit: unit.Metres, Digits: 5}}
 	// size prints cuts as they are marked on a paver.
 	size = &unit.Pair{US: unit.Form{Unit: unit.Inches, Fraction: 16}, Metric: unit.Form{Unit: unit.Millimetres}}
 	// fine and long print what is reckoned with in full.
@@ -17,7 +17,7 @@ var (
 )
 
 // reach is how far a corner may lie from nought.
-const reach = 40 * unit.Metre
+const reach = 30 * unit.Metre
 
 var (
 	cornerX = calc.Ask("x", "", "Across", far, -reach, reach, "20 ft")
@@ -39,7 +39,7 @@ var (
 	pattern = calc.Choose("pattern", "Pattern", "stack", calc.Option{Name: "stack", Label: "Stacked"}, calc.Option{Name: "third", Label: "Offset"}).
 		Helped("Stacked has every joint in line. Offset moves each course along, as far as is said below.")
 	offset = calc.Ask("offset", "o", "Offset of each course", unit.Share, unit.Ratio(0.05), 0.5, "33 %").Usually("25 %", "33 %").
-		Helped("As a share of the paver's length; where the pattern is offset.")
+		Helped("As a share of the paver’s length and joint; where the pattern is offset. 33 % is taken as a third.")
 	turn = calc.Ask("turn", "θ", "Turned by", unit.Arc, unit.Angle(-180), 180, "0 deg").Usually("0 deg", "45 deg", "90 deg").
 		Helped("Against the clock, from lines that run straight across the plan.")
 	most = calc.Ask("movement_max", "ℓ", "Movement joints at most so far apart", far, 6*unit.Foot, 12*unit.Foot, "12 ft").Usually("8 ft", "10 ft", "12 ft").

@@ -136,16 +136,18 @@ func (p *plan) orderDrawing(d *calc.Drawing) {
 	p.walls(d)
 	d.Areas(calc.Outline, p.edgeRings())
 	for i, middle := range ends {
-		q := paving.Point{X: p.box.X0 - p.margin(), Y: middle}
+		q := paving.Point{X: p.box.X0 - 1.9*p.margin(), Y: middle}
 		if p.way.across {
-			q = paving.Point{X: middle, Y: p.box.Y0 - p.margin()}
+			q = paving.Point{X: middle, Y: p.box.Y0 - 1.9*p.margin()}
 		}
-		d.Mark(p.at(q), p.pitch(), words.Say("{n}", words.Text("n", strconv.Itoa(i+1))))
+		n := strconv.Itoa(i + 1)
+		d.Mark(p.at(q), high(p.pitch(), n), words.Say("{n}", words.Text("n", n)))
 	}
 	for i, s := range p.steps {
 		if i == 0 || s.mix != p.steps[i-1].mix {
-			cell := p.laid.Pieces[s.piece].Cell
-			d.Mark(p.at(middle(cell)), unit.Length(cell.X1-cell.X0), words.Say("{n}", words.Text("n", "M"+strconv.Itoa(s.mix+1))))
+			n := "M" + strconv.Itoa(s.mix+1)
+			at, room := p.label(&p.laid.Pieces[s.piece], n)
+			d.Mark(p.at(at), room, words.Say("{n}", words.Text("n", n)))
 		}
 	}
 	p.arrow(d)

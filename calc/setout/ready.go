@@ -1,6 +1,8 @@
 package setout
 
 import (
+	"math"
+
 	"setbook/calc"
 	"setbook/calc/paving"
 	"setbook/calc/unit"
@@ -17,8 +19,12 @@ type asked struct {
 	mix     unit.Area
 }
 
-// third is the most that a course may be offset: source.OffsetPattern. A typed 33.3 % is a third.
-const third = 0.3334
+// third is the most that a course may be offset: source.OffsetPattern, whose 33 % is a third. What is typed within half a
+// per cent of it is taken as one, so that every third course falls in line and not a sliver off it.
+const (
+	third = 1.0 / 3
+	about = 0.005
+)
 
 // read takes an entry apart. Where edges are told apart there is a name for each.
 func read(e calc.Entry) (a asked, named bool) {
@@ -42,7 +48,9 @@ func read(e calc.Entry) (a asked, named bool) {
 	a.paver = paving.Paver{L: paverL.Of(e), W: paverW.Of(e), Joint: joint.Of(e)}
 	a.pattern.Turn = turn.Of(e)
 	if pattern.Of(e) == "third" {
-		a.pattern.Offset = min(float64(offset.Of(e)), 1.0/3)
+		if a.pattern.Offset = float64(offset.Of(e)); math.Abs(a.pattern.Offset-third) < about {
+			a.pattern.Offset = third
+		}
 	}
 	a.joints = paving.Joints{Movement: soft.Of(e), Perimeter: perimeter.Of(e), Structural: soft.Of(e), Longest: most.Of(e)}
 	a.mix = mix.Of(e)
@@ -65,7 +73,7 @@ func refused(s *calc.Sheet, e calc.Entry, a *asked, named bool) bool {
 		s.Refuse("edges", "Edges: read {read}, and the paving has {edges}. Give one for all, or one for each.",
 			words.Is("read", unit.Count(len(a.outline.Edges)), unit.Whole1), words.Is("edges", unit.Count(len(a.corners)), unit.Whole1))
 	}
-	if o := offset.Of(e); pattern.Of(e) == "third" && o > third {
+	if o := offset.Of(e); pattern.Of(e) == "third" && float64(o) > third+about {
 		s.Refuse("offset", "Offset of each course: read {offset}. It takes up to 33 %: long pavers bow, and the middle of one, its highest place, would lie beside the low ends of the next.",
 			offset.Is("offset", o))
 	}

@@ -2,9 +2,11 @@ package setout
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"setbook/calc"
+	"setbook/calc/cutting"
 	"setbook/calc/paving"
 	"setbook/calc/unit"
 	"setbook/calc/words"
@@ -38,8 +40,9 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 	}
 	if n == 4 {
 		for i := range 2 {
-			d.Line(calc.Hidden, point(i), point(i+2))
-			d.Dim(point(i), point(i+2), 0, unit.Fig(p.between(i, i+2), far))
+			a, b := point(i), point(i+2)
+			d.Line(calc.Hidden, a, b)
+			d.Note(calc.Point{X: a.X + (b.X-a.X)*0.75, Y: a.Y + (b.Y-a.Y)*0.75}, calc.Middle, words.Say("{length}", words.Is("length", p.between(i, i+2), far)))
 		}
 	}
 	if n <= crowded {
@@ -65,7 +68,14 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 	}
 	a, b := paving.Point{X: at.X + right*4*k, Y: at.Y}, paving.Point{X: at.X, Y: at.Y + up*3*k}
 	d.Line(calc.Strong, p.at(at), p.at(a), p.at(b), p.at(at))
-	d.Says = words.Say("From where the two lines to start from cross: {three} along one, {four} along the other, and {five} between the marks; or {m3}, {m4} and {m5}. The larger the triangle, the better the proof. Corners are numbered as given; the diagonals are listed.",
+	m := p.margin() * 0.55
+	part := func(x, y float64, n string) {
+		d.Note(p.at(paving.Point{X: x, Y: y}), calc.Middle, words.Say("{n}", words.Text("n", n)))
+	}
+	part(at.X+right*m, (at.Y+b.Y)/2, "3")
+	part((at.X+a.X)/2, at.Y+up*m, "4")
+	part((a.X+b.X)/2+right*m, (a.Y+b.Y)/2+up*m, "5")
+	d.Says = words.Say("The triangle stands where the two lines to start from cross: {three} along one, {four} along the other, and {five} between the marks; or {m3}, {m4} and {m5}. The larger the triangle, the better the proof. Corners are numbered as given; the diagonals are listed.",
 		words.Is("three", unit.Length(3*feet)*unit.Foot, inFeet), words.Is("four", unit.Length(4*feet)*unit.Foot, inFeet), words.Is("five", unit.Length(5*feet)*unit.Foot, inFeet),
 		words.Is("m3", unit.Length(3*metres)*unit.Metre/2, inMetres), words.Is("m4", unit.Length(4*metres)*unit.Metre/2, inMetres), words.Is("m5", unit.Length(5*metres)*unit.Metre/2, inMetres))
 }
@@ -73,20 +83,50 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 // The triangle is measured in whole feet or half metres, whatever else the reader measures in.
 var inFeet, inMetres = unit.Both(unit.Feet), unit.Both(unit.Metres)
 
-// sawnAtOnce is how many pavers are drawn one by one; of more, the first.
-const sawnAtOnce = 24
+// sawing is one way of cutting a paver up, and how many are cut so.
+type sawing struct {
+	placed []cutting.Placed
+	count  int
+}
+
+// sawings are the ways of cutting, the most frequent first.
+func (p *plan) sawings() (ways []sawing) {
+	at := map[string]int{}
+	for _, sheet := range p.sawn.Sheets {
+		key := ""
+		for _, q := range sheet {
+			key += strconv.Itoa(p.sawnCut[q.Piece]) + "@" + strconv.Itoa(int(q.X)) + "," + strconv.Itoa(int(q.Y)) + ";"
+		}
+		i, seen := at[key]
+		if !seen {
+			i = len(ways)
+			at[key] = i
+			ways = append(ways, sawing{placed: sheet})
+		}
+		ways[i].count++
+	}
+	slices.SortStableFunc(ways, func(a, b sawing) int { return b.count - a.count })
+	return ways
+}
+
+// sawnAtOnce is how many ways of cutting are drawn; of more, the most frequent.
+const sawnAtOnce = 20
 
 // sawDrawing shows the pavers that are cut up: the pieces with their marks, and what is left over hatched.
 func (p *plan) sawDrawing(d *calc.Drawing) {
-	n := min(len(p.sawn.Sheets), sawnAtOnce)
+	ways := p.sawings()
+	n := min(len(ways), sawnAtOnce)
 	columns := int(math.Round(math.Sqrt(float64(n) * float64(p.paver.W/p.paver.L))))
 	columns = max(1, min(columns, 4, n))
-	gap := max(p.paver.L, p.paver.W) / 8
+	gap := max(p.paver.L, p.paver.W) / 3
 	var pieces [][]calc.Point
 	for i := range n {
 		x, y := unit.Length(i%columns)*(p.paver.L+gap), -unit.Length(i/columns)*(p.paver.W+gap)
 		d.Box(calc.Paver, x, y, p.paver.L, p.paver.W)
-		for _, q := range p.sawn.Sheets[i] {
+		if count := unit.Count(ways[i].count); count > 1 {
+			d.Mark(calc.Point{X: x + p.paver.L/2, Y: y - gap/2}, p.paver.L, words.Say("× {n}", words.Is("n", count, unit.Whole1)))
+		}
+		for _, q := range ways[i].placed {
 			c := p.laid.Cuts[p.sawnCut[q.Piece]]
 			l, w := unit.Length(c.L), unit.Length(c.W)
 			if q.Turned {
@@ -94,18 +134,18 @@ func (p *plan) sawDrawing(d *calc.Drawing) {
 			}
 			left, low := x+q.X, y+q.Y
 			pieces = append(pieces, []calc.Point{{X: left, Y: low}, {X: left + l, Y: low}, {X: left + l, Y: low + w}, {X: left, Y: low + w}})
-			d.Mark(calc.Point{X: left + l/2, Y: low + w/2}, l, words.Say("{mark}", words.Text("mark", c.Mark)))
+			d.Mark(calc.Point{X: left + l/2, Y: low + w/2}, min(l, high(w, c.Mark)), words.Say("{mark}", words.Text("mark", c.Mark)))
 		}
 	}
-	// The pieces cover the hatch of the pavers that they are sawn out of.
-	d.Areas(calc.Mortar, pieces)
-	if len(p.sawn.Sheets) > n {
-		d.Says = words.Say("The first {n} of {all} pavers that are cut up. What is left over is hatched.",
-			words.Is("n", unit.Count(n), unit.Whole1), words.Is("all", unit.Count(len(p.sawn.Sheets)), unit.Whole1))
+	d.Areas(calc.Mortar, pieces) // over the hatch of the pavers that they are sawn out of
+	all := words.Is("all", unit.Count(len(p.sawn.Sheets)), unit.Whole1)
+	least := words.Is("least", p.least, unit.Whole1)
+	if len(ways) > n {
+		d.Says = words.Say("{all} pavers are cut up, with straight cuts from side to side; no way of cutting does with fewer than {least}. The {n} ways that come most often are drawn. What is left over is hatched.",
+			all, least, words.Is("n", unit.Count(n), unit.Whole1))
 		return
 	}
-	d.Says = words.Say("{all} pavers are cut up, with straight cuts from side to side. What is left over is hatched. No way of cutting does with fewer than {least}.",
-		words.Is("all", unit.Count(len(p.sawn.Sheets)), unit.Whole1), words.Is("least", p.least, unit.Whole1))
+	d.Says = words.Say("{all} pavers are cut up, with straight cuts from side to side; no way of cutting does with fewer than {least}. What is left over is hatched.", all, least)
 }
 
 // between is how far one corner is from another.

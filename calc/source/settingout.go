@@ -14,7 +14,4 @@ var (
 	// SquareUp squares a corner by a triangle of 3, 4 and 5 and proves a rectangle by its diagonals.
 	SquareUp = &Source{Title: "Checking reference lines (excerpt of a framing handbook at boulderlibrary.net)", Place: "equal diagonals; a triangle of 3, 4 and 5, the longer the better: 15, 20 and 25 ft",
 		URL: "http://boulderlibrary.net/framing/checking-reference.html", Basis: Published}
-	// PlanScales are the scales that plans are drawn to.
-	PlanScales = &Source{Title: "ISO 5455, Technical drawings: Scales", Edition: "1979", Place: "1:2, 1:5, 1:10, 1:20, 1:50, 1:100 and their tens",
-		URL: "https://pdfcoffee.com/iso-5455-1979-02-pdf-free.html", Basis: Published}
 )
