@@ -26,11 +26,11 @@
         if (event.source !== frame.contentWindow || event.origin !== book.origin || event.data?.setbook !== 1) return;
         const { kind, height } = event.data;
         if (kind === "height") frame.style.height = height + "px";
-        if (kind === "ready") this.#sheet();
+        if (kind === "ready") this.#ready();
         this.dispatchEvent(new CustomEvent("setbook-" + kind, { detail: event.data, bubbles: true }));
       };
       addEventListener("message", listen);
-      heard.set(this, { frame, listen });
+      heard.set(this, { frame, listen, waiting: [] });
       frame.src = new URL(`embed/frame/${this.getAttribute("lang") || "en"}/?${query}`, book).href;
       this.replaceChildren(frame);
     }
@@ -50,11 +50,18 @@
       this.#send({ kind: "fields", fields });
     }
 
+    // What is said before the calculator listens is kept for it.
     #send(message) {
-      heard.get(this)?.frame.contentWindow.postMessage({ setbook: 1, ...message }, book.origin);
+      const { frame, waiting } = heard.get(this) ?? {};
+      if (waiting) waiting.push(message);
+      else frame?.contentWindow.postMessage({ setbook: 1, ...message }, book.origin);
     }
 
-    async #sheet() {
+    async #ready() {
+      const one = heard.get(this);
+      const waiting = one.waiting ?? [];
+      delete one.waiting;
+      waiting.forEach((message) => this.#send(message));
       const name = this.getAttribute("sheet");
       if (!name) return;
       const answer = await fetch(name);

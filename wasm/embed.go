@@ -20,7 +20,8 @@ type framed struct {
 	parent  js.Value
 	origins []string // that may say something
 	targets []string // that are told something: of these the browser serves the one that is there
-	told    string   // the last answers, so that nothing is told twice
+	ready   bool
+	told    string // the last answers, so that nothing is told twice
 	height  int
 }
 
@@ -127,15 +128,17 @@ func (d *desk) followParent() {
 			}
 		})
 		body := js.Global().Get("document").Get("body")
-		watch := js.Global().Get("ResizeObserver").New(d.callback(nil, func(js.Value) {
+		tell := func(js.Value) {
 			if height := body.Get("offsetHeight").Int(); height != f.height {
 				f.height = height
 				f.tell(embed.Height(height))
 			}
-		}))
-		watch.Call("observe", body)
+		}
+		js.Global().Get("ResizeObserver").New(d.callback(nil, tell)).Call("observe", body)
+		tell(body) // a frame that is out of sight is not observed until it comes near
 	}
 	if f.Calculator != nil {
+		f.ready = true
 		f.tell(embed.Ready(f.Calculator.ID))
 		for _, s := range d.sections {
 			d.tellAnswers(s)
@@ -177,6 +180,9 @@ func (d *desk) heed(message js.Value) {
 				texts[name] = v.String()
 			}
 		}
+		if active := js.Global().Get("document").Get("activeElement"); active.Truthy() {
+			active.Call("blur") // a field that is taken away while it is typed in would still tell of its change
+		}
 		for _, s := range d.sections {
 			d.run(s.spoil, func() {
 				s.live.Fill(texts)
@@ -199,7 +205,7 @@ func (d *desk) tellAnswers(s *section) {
 			whole.SetAttribute("href", script.GetAttribute("data-home")+f.Calculator.ID+"/#"+entry)
 		}
 	}
-	if len(f.targets) == 0 {
+	if len(f.targets) == 0 || !f.ready {
 		return
 	}
 	message := embed.Answers(f.Calculator.ID, entry, s.live.Stale(), s.live.Sheet(), d.reader)
