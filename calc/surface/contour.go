@@ -16,8 +16,18 @@ func (g *Grid) Contour(low, step float64, each func(level float64, a, b Spot)) {
 		for col := 1; col < g.Wide; col++ {
 			i := row*g.Wide + col
 			c := cell{g.Z[i-g.Wide-1], g.Z[i-g.Wide], g.Z[i], g.Z[i-1]}
-			least, most := min(c[0], c[1], c[2], c[3]), max(c[0], c[1], c[2], c[3]) // NaN where one is
-			for k := math.Floor((least-low)/step) + 1; low+k*step <= most; k++ {    // from above the lowest corner on
+			if sum := c[0] + c[1] + c[2] + c[3]; sum != sum {
+				continue
+			}
+			least, most := c[0], c[0] // by hand: min and max of floats are slow in WebAssembly
+			for _, z := range c[1:] {
+				if z < least {
+					least = z
+				} else if z > most {
+					most = z
+				}
+			}
+			for k := math.Floor((least-low)/step) + 1; low+k*step <= most; k++ { // from above the lowest corner on
 				level := low + k*step
 				c.cut(level, func(a, b Spot) {
 					x, y := float64(col-1), float64(row-1)

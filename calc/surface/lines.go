@@ -16,13 +16,19 @@ func (l *line) index(k int) int { return l.start + int(l.x[k])*l.step }
 
 // take reads a line of n steps from the grid.
 func (l *line) take(g *Grid, start, step, n int, long float64) {
-	l.x, l.z = l.x[:0], l.z[:0]
 	l.start, l.step, l.long = start, step, long
+	if cap(l.x) < n {
+		l.x, l.z = make([]float64, n), make([]float64, n)
+	}
+	x, z := l.x[:n], l.z[:n]
+	read := 0
 	for k, i := 0, start; k < n; k, i = k+1, i+step {
-		if z := g.Z[i]; z == z {
-			l.x, l.z = append(l.x, float64(k)), append(l.z, z)
+		if h := g.Z[i]; h == h {
+			x[read], z[read] = float64(k), h
+			read++
 		}
 	}
+	l.x, l.z = x[:read], z[:read]
 }
 
 // lines calls each with every row, column and diagonal, both ways, that has three readings, until it reports false.

@@ -99,15 +99,15 @@ func (s *scan) worst(reach float64) (from, to, at int) {
 
 // hollow is more than any gap between two readings can be: how far readings stray from a straight line, in all.
 func (s *scan) hollow(a, e int) float64 {
-	x, z := s.x[a:e+1], s.z[a:e+1]
+	x := s.x[a : e+1]
+	z := s.z[a : e+1][:len(x)]
 	m := (z[len(z)-1] - z[0]) / (x[len(x)-1] - x[0])
 	low, high := z[0]-m*x[0], z[0]-m*x[0]
-	for k, x := range x {
-		v := z[k] - m*x
+	for k, at := range x {
+		v := z[k] - m*at
 		if v < low {
 			low = v
-		}
-		if v > high {
+		} else if v > high {
 			high = v
 		}
 	}
@@ -142,18 +142,22 @@ func (s *scan) roof(a, e int, reach float64) bool {
 
 // hull is the upper hull of the readings from a to e, in right.
 func (s *scan) hull(a, e int) {
-	x, z, hull := s.x, s.z, append(s.right[:0], a)
+	s.grow(len(s.x))
+	x, z, hull := s.x, s.z, s.right[:cap(s.right)]
+	hull[0] = a
+	n := 1
 	for k := a + 1; k <= e; k++ {
-		for n := len(hull); n >= 2; n-- {
+		zk, xk := z[k], x[k]
+		for ; n >= 2; n-- {
 			i, j := hull[n-2], hull[n-1]
-			if (z[j]-z[i])*(x[k]-x[i]) > (z[k]-z[i])*(x[j]-x[i]) {
+			if (z[j]-z[i])*(xk-x[i]) > (zk-z[i])*(x[j]-x[i]) {
 				break
 			}
-			hull = hull[:n-1]
 		}
-		hull = append(hull, k)
+		hull[n] = k
+		n++
 	}
-	s.right = hull
+	s.right = hull[:n]
 }
 
 // block looks through the windows that start in [a, b] and end by e.
@@ -187,7 +191,7 @@ func (s *scan) block(a, b, e int, reach float64) {
 // grow makes room for a line of n readings.
 func (s *scan) grow(n int) {
 	if len(s.next) < n {
-		s.next, s.head, s.tail = make([]int, n), make([]int, n), make([]int, n)
+		s.next, s.head, s.tail, s.right = make([]int, n), make([]int, n), make([]int, n), make([]int, n)
 	}
 }
 

@@ -15,6 +15,7 @@ import (
 )
 
 const about = `Usage: go run ./scripts/bench [-runs N] [-page PATH] [-lighthouse]
+       go run ./scripts/bench -grid [-runs N]
        go run ./scripts/bench -nest
 
 Builds the site, opens it in Chromium on a phone's screen and prints the median
@@ -28,6 +29,9 @@ has never seen.
   key        from the key event to the answer in the page (work), and to the
              end of the frame that shows it (frame)
 
+With -grid it times the kernels of a slab of a million readings instead: native,
+in WebAssembly (node) and in plain JavaScript, in turns, and prints their ratios.
+
 `
 
 func main() {
@@ -35,6 +39,7 @@ func main() {
 	path := flag.String("page", "bed/", "page to measure")
 	house := flag.Bool("lighthouse", false, "run Lighthouse too (fetched through npm into the cache), and print its scores")
 	nesting := flag.Bool("nest", false, "only nest published instances, and print the sheets beside the best known")
+	slab := flag.Bool("grid", false, "time the kernels of a slab of a million readings instead")
 	flag.Usage = func() {
 		fmt.Fprint(flag.CommandLine.Output(), about)
 		flag.PrintDefaults()
@@ -45,6 +50,9 @@ func main() {
 	var only func(ctx context.Context, root, dir string) error // a measurement that needs no browser
 	if *nesting {
 		only = nest
+	}
+	if *slab {
+		only = func(ctx context.Context, root, dir string) error { return grid(ctx, root, dir, *runs) }
 	}
 	if err := run(ctx, *runs, *path, *house, only); err != nil {
 		fmt.Fprintln(os.Stderr, "bench:", err)
