@@ -1,12 +1,15 @@
 package paving
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // A clipper cuts rings by a line square to the axes. It keeps its buffers from one cut to the next.
 //
-// Corners on the line count as on the kept side, as if the line stood a hair further out; where crossings then stand at
-// one place, their order is that of the hair (a symbolic perturbation). So no corner is ever on the line, every ring
-// crosses it an even number of times, and way in and way out alternate along it.
+// Corners on the line count as on the kept side, as if the line stood a hair further out. So no corner is ever on the line,
+// every ring crosses it an even number of times, and way out and way in alternate along it: the first way out leads to the
+// first way in, and so on.
 type clipper struct {
 	outs, ins []crossing
 	chains    []chain
@@ -15,8 +18,8 @@ type clipper struct {
 }
 
 type crossing struct {
-	at, slope float64 // along the line; and how fast it moves as the line moves out
-	chain     int
+	at    float64 // along the line
+	chain int
 }
 
 type chain struct{ points []Point }
@@ -125,19 +128,15 @@ func (k *clipper) split(r []Point, s side, c float64) {
 
 // meet is where an edge from p on the kept side to q crosses the line.
 func meet(p, q Point, dp, dq float64, s side, c float64) (Point, crossing) {
-	a, b := s.at(p), s.at(q)
-	x := crossing{slope: (b - a) / (dp - dq)}
-	if dp == 0 {
-		x.at = a
-		return p, x
+	if dp > 0 {
+		t := dp / (dp - dq)
+		if s >= right {
+			p = Point{c, p.Y + (q.Y-p.Y)*t}
+		} else {
+			p = Point{p.X + (q.X-p.X)*t, c}
+		}
 	}
-	t := dp / (dp - dq)
-	e := Point{p.X + (q.X-p.X)*t, c}
-	if s >= right {
-		e = Point{c, p.Y + (q.Y-p.Y)*t}
-	}
-	x.at = s.at(e)
-	return e, x
+	return p, crossing{at: s.at(p)}
 }
 
 // join closes the chains along the line: from each way out to the next way in.
@@ -173,19 +172,7 @@ func (k *clipper) join(kept [][]Point) [][]Point {
 	}
 }
 
-func order(a, b crossing) int {
-	switch {
-	case a.at < b.at:
-		return -1
-	case a.at > b.at:
-		return 1
-	case a.slope < b.slope:
-		return -1
-	case a.slope > b.slope:
-		return 1
-	}
-	return 0
-}
+func order(a, b crossing) int { return cmp.Compare(a.at, b.at) }
 
 // unrepeated drops corners that repeat the one before.
 func unrepeated(ring []Point) []Point {

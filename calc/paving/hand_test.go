@@ -160,6 +160,26 @@ func TestPerimeterByHand(t *testing.T) {
 	one := &Outline{Corners: rectangle(0, 0, 3000, 3000), Edges: []Edge{Wall}}
 	_, a = laid(t, one, p, Pattern{}, Joints{Perimeter: 10 * mmU}, Point{})
 	assert.InDelta(t, 0.03, a.Areas.Perimeter/m2, 1e-9)
+	// An open edge that leaves at 135 degrees: the gap runs on to it, 3,000 mm wide below and 3,010 above.
+	askew := &Outline{Corners: []Point{{0, 0}, {3000 * mm, 0}, {4000 * mm, 1000 * mm}, {0, 1000 * mm}}, Edges: []Edge{Wall}}
+	_, a = laid(t, askew, p, Pattern{}, Joints{Perimeter: 10 * mmU}, Point{})
+	assert.InDelta(t, 3.005*0.01, a.Areas.Perimeter/m2, 1e-9)
+}
+
+// Two fins whose gaps meet in a point, at (1,110, 1,020), part the paving: what meets in a point is not one.
+func TestPavingThatMeetsInAPoint(t *testing.T) {
+	o := &Outline{Corners: []Point{{0, 0}, {1120 * mm, 0}, {1120 * mm, 1010 * mm}, {1220 * mm, 1010 * mm}, {1220 * mm, 0}, {2400 * mm, 0},
+		{2400 * mm, 2000 * mm}, {1100 * mm, 2000 * mm}, {1100 * mm, 1030 * mm}, {1000 * mm, 1030 * mm}, {1000 * mm, 2000 * mm}, {0, 2000 * mm}}}
+	o.Edges = []Edge{Open, Wall, Wall, Wall, Open, Open, Open, Wall, Wall, Wall, Open, Open}
+	_, l := laid(t, o, Paver{300 * mmU, 300 * mmU, 5 * mmU}, Pattern{}, Joints{Perimeter: 10 * mmU}, Point{1000 * mm, 900 * mm})
+	assert.Equal(t, 2, l.Fields[0].Parts)
+	here := 0
+	for i := range l.Pieces {
+		if p := &l.Pieces[i]; p.Cell.X0 < 1110*mm && p.Cell.X1 > 1110*mm && p.Cell.Y0 < 1020*mm && p.Cell.Y1 > 1020*mm {
+			here++
+		}
+	}
+	assert.Equal(t, 2, here)
 }
 
 func TestStructuralJointIsCarriedThrough(t *testing.T) {
