@@ -87,6 +87,33 @@ func TestCodesOfRFC1951(t *testing.T) {
 	}
 }
 
+// What no writer of DEFLATE makes is refused: a match from before the beginning, codes that the RFC leaves out (3.2.6), letters of base64url
+// with bits left over (RFC 4648, 3.5).
+func TestBrokenStreams(t *testing.T) {
+	stream := func(length, distance, more int) []byte {
+		w := &bitWriter{}
+		w.put(1|1<<1, 3)
+		w.code(fixed('a'))
+		w.code(fixed(length))
+		w.code(distance, 5)
+		w.put(0, more)
+		w.code(fixed(endCode))
+		w.put(0, 7)
+		return w.out
+	}
+	text, ok := inflate(stream(257, 3, 0), "abc", 100) // three bytes from four back
+	assert.True(t, ok)
+	assert.Equal(t, "aabc", text)
+	for _, broken := range [][]byte{stream(257, 10, 4), stream(257, 30, 0), stream(286, 0, 0), {}, {7}} {
+		_, ok = inflate(broken, "abc", 100)
+		assert.False(t, ok, "%v", broken)
+	}
+	for letters, want := range map[string]bool{"": true, "AA": true, "AB": false, "A": false, "AAE": true, "AAF": false, "A=": false} {
+		_, ok := unbase64(letters)
+		assert.Equal(t, want, ok, letters)
+	}
+}
+
 // How well the demo job packs, and that it is a link.
 func TestPack(t *testing.T) {
 	demo := Demo(1_777_000_000_000)

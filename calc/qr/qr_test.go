@@ -46,6 +46,12 @@ func scan(t testing.TB, c *qr.Code) string {
 			}
 		}
 	}
+	for y := range c.Side {
+		for x := range c.Side {
+			white := picture.GrayAt((x+qr.Quiet)*scale+1, (y+qr.Quiet)*scale+1).Y
+			require.Equal(t, c.Black(x, y), white == 0, "module %d, %d", x, y) // a scanner would mend what the path leaves out
+		}
+	}
 	bits, err := gozxing.NewBinaryBitmapFromImage(picture)
 	require.NoError(t, err)
 	read, err := qrcode.NewQRCodeReader().Decode(bits, map[gozxing.DecodeHintType]interface{}{gozxing.DecodeHintType_CHARACTER_SET: "UTF-8", gozxing.DecodeHintType_PURE_BARCODE: true})
@@ -82,6 +88,8 @@ func TestCapacities(t *testing.T) {
 // The path stands in an attribute as it is.
 func TestPathIsPlain(t *testing.T) {
 	c, _ := qr.Of("<&\">")
+	assert.Equal(t, "0 0 29 29", c.Box(), "21 modules, and 4 of white on each side (ISO/IEC 18004)")
+	assert.True(t, strings.HasPrefix(c.Path(), "M4 4h7v1h-7z"), "the first finder pattern begins inside the white: %s", c.Path()[:20])
 	var svg struct {
 		Path struct {
 			D string `xml:"d,attr"`

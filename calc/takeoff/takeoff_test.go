@@ -156,6 +156,9 @@ func TestFile(t *testing.T) {
 	again, problems := link.Read(c, text, calc.Habit{})
 	require.Empty(t, problems)
 	assert.Equal(t, c.Solve(file).Answers, c.Solve(again).Answers, "through a link")
+	lines, problems := c.Read(calc.Texts{"job": " bed?width=1 in \r\ntakeoff?x\n"}, calc.Habit{})
+	require.Empty(t, problems)
+	assert.Equal(t, "bed?width=1 in", lines.Reading("job").Text, "an order among the lines is passed over")
 	for text, want := range map[string]string{
 		"bed?width=1 in\n\nfoo?x=1":   "line 3: there is no calculator named “foo”",
 		"bed?width=1 kg":              "line 1: Notch to bed: Notch width: ",
