@@ -49,15 +49,32 @@ func (d *desk) openCounter() {
 			d.idle()
 		})
 	}
-	// No way out to another site, whatever stands on a page.
+	d.shut(document)
 	for _, event := range []string{"click", "auxclick"} {
 		d.onCapture(document, event, func(e *dom.BasicEvent) {
-			if a, ok := around(e, "href"); ok && a.Get("origin").String() != js.Global().Get("location").Get("origin").String() {
-				e.PreventDefault()
+			if a, ok := around(e, "href"); ok && abroad(a) {
+				e.PreventDefault() // one that was put there later than shut was called
 			}
 		})
 	}
 	d.on(document, "visibilitychange", nil, func(*dom.BasicEvent) { d.idle() })
+}
+
+// abroad reports whether a link leads to another site.
+func abroad(link *dom.BasicHTMLElement) bool {
+	return link.Get("origin").String() != js.Global().Get("location").Get("origin").String()
+}
+
+// shut makes every link to another site under root plain text, on a tablet for everybody.
+func (d *desk) shut(root js.Value) {
+	if !d.atCounter() {
+		return
+	}
+	for _, link := range every(root, `a[href*="://"]`) {
+		if abroad(link) {
+			link.RemoveAttribute("href")
+		}
+	}
 }
 
 // onCapture listens to an event before anything on the page does.
@@ -186,6 +203,7 @@ func (d *desk) outfit(s *section) {
 		switch {
 		case !ok:
 		case b.GetAttribute("data-do") == "slip":
+			d.carry(s)
 			d.slip()
 		case b.GetAttribute("data-do") == "carry":
 			d.carry(s)
@@ -193,7 +211,7 @@ func (d *desk) outfit(s *section) {
 	})
 }
 
-// slip prints the figures, the answers and the cautions on a narrow strip.
+// slip prints the figures, the answers and the cautions on a narrow strip, with the code that carries them away.
 func (d *desk) slip() {
 	d.document.SetAttribute("data-slip", "yes")
 	js.Global().Call("print") // it returns when the person is done with it

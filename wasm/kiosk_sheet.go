@@ -37,6 +37,9 @@ func (d *desk) shelve() {
 
 // takeSheet offers the products of a sheet wherever they fill anything.
 func (d *desk) takeSheet(text string) {
+	clock := js.Global().Get("performance")
+	from := clock.Call("now")
+	defer func() { clock.Call("measure", "setbook:sheet", map[string]any{"start": from}) }()
 	sheet, problems := datasheet.Read(text)
 	if len(problems) > 0 {
 		notice("sheet", sheetUnread)
@@ -81,7 +84,7 @@ func (d *desk) openChecker() {
 	under := root.Underlying()
 	text, _ := find(under, "textarea")
 	says := func(said string) {
-		if p, ok := find(under, `[data-part="kept"]`); ok {
+		if p, ok := find(under, `[data-part="sheet-said"]`); ok {
 			p.SetTextContent(said)
 		}
 	}

@@ -195,6 +195,7 @@ func (s *section) flag() {
 	s.ends()
 	s.desk.work(s)
 	s.desk.tellAnswers(s)
+	s.desk.shut(s.root.Underlying())
 }
 
 // spoil marks the answers as old after a fault.

@@ -83,8 +83,7 @@ func (l *Live) untouched() bool {
 // Fixed reports whether a field cannot be changed.
 func (l *Live) Fixed(key string) bool { return l.fixed[key] }
 
-// AtCounter has the page carry what a counter needs: keys to print a slip and to carry the figures away, and
-// no way to another site.
+// AtCounter has the page carry the keys of a counter: to print a slip, and to carry the figures away.
 func (l *Live) AtCounter() { l.counter = true }
 
 // Shelve offers the products of a data sheet, as far as they fill anything here.
@@ -190,13 +189,4 @@ func (l *Live) counterKeys(w *writer) {
 		w.put(`<button type="button" data-do="slip">%</button><button type="button" data-do="carry">%</button><div class="carry" data-carry="carry"></div>`,
 			"Print a slip", "Carry it away on a phone")
 	}
-}
-
-// outside writes the address of another site: a link, but for a counter, which has no way out.
-func (l *Live) outside(w *writer, url string) {
-	if l.counter {
-		w.Put(` <span class="address">%</span>`, url)
-		return
-	}
-	w.Put(` <a href="%" rel="noreferrer">%</a>`, url, url)
 }

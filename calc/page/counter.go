@@ -6,6 +6,7 @@ import (
 	"setbook/calc"
 	"setbook/calc/countdown"
 	"setbook/calc/datasheet"
+	"setbook/calc/qr"
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
@@ -47,7 +48,7 @@ func Checker(r words.Reader) string {
 	w.put(`<div class="checker"><div class="field"><label for="checker-file">%</label><input id="checker-file" type="file" accept=".csv,.json,text/csv,application/json"></div>`+
 		`<div class="field"><label for="checker-text">%</label><textarea id="checker-text" rows="6" spellcheck="false" autocomplete="off"></textarea></div>`+
 		`<div class="actions"><button type="button" data-check-do="check">%</button><button type="button" data-check-do="keep">%</button><button type="button" data-check-do="forget">%</button></div>`+
-		`<p class="said" data-part="kept" role="status"></p><div class="checked" data-part="checked"></div></div>`,
+		`<p class="said" data-part="sheet-said" role="status"></p><div class="checked" data-part="checked"></div></div>`,
 		"A file, CSV or JSON", "Or its text", "Check it", "Keep it on this device", "Forget the one that is kept")
 	return w.String()
 }
@@ -143,6 +144,12 @@ func Manner(r words.Reader, seconds int) string {
 // Carry is the address that holds a page's figures, to be taken away on a phone.
 func Carry(r words.Reader, address string) string {
 	w := &writer{r: r}
+	if code, ok := qr.Of(address); ok {
+		w.put(`<p>%</p>`, "Point the phone’s camera at the code: it opens this page with these figures.")
+		// Black on white in every look, since no reader takes the reverse for granted.
+		w.Put(`<svg class="code" viewBox="%" role="img" aria-label="%"><path fill="#ffffff" d="M-9-9h300v300h-300z"/><path fill="#000000" d="%"/></svg>`,
+			code.Box(), r.Word("The address as a code"), code.Path())
+	}
 	w.Put(`<p class="address">%</p>`, address)
 	return w.String()
 }

@@ -81,7 +81,7 @@ func (l *Live) sources() string {
 		seen[text] = true
 		w.Put(`<li>%`, text)
 		if s.URL != "" {
-			l.outside(w, s.URL)
+			w.Put(` <a href="%" rel="noreferrer">%</a>`, s.URL, s.URL)
 		}
 		w.Put(`</li>`)
 	}
