@@ -42,7 +42,7 @@ type plan struct {
 	clockwise bool
 	way       way
 	steps     []set
-	best      []paving.Candidate
+	best      []layout
 	stopped   bool // the search was ended early
 	sawn      cutting.Plan
 	sawnCut   []int // which cut each nested piece is
@@ -98,10 +98,10 @@ func laid(e calc.Entry, s *calc.Sheet, going func(done, of int) bool) *plan {
 	if start.Of(e) == "fixed" {
 		grid = ground.Start(ground.Along(paving.Point{X: float64(startX.Of(e)), Y: float64(startY.Of(e))}))
 	} else {
-		p.best = ground.Search(func(done, of int) bool {
+		p.choose(ground.Search(func(done, of int) bool {
 			p.stopped = p.stopped || !going(done, of)
 			return !p.stopped
-		})
+		}), kerf.Of(e))
 		grid = p.best[0].Grid
 	}
 	p.laid = ground.Lay(grid)
@@ -137,19 +137,28 @@ func (p *plan) frame() {
 
 // saw nests the cut pieces into pavers, each by the rectangle about it.
 func (p *plan) saw(e calc.Entry, going func(done, of int) bool) {
-	var pieces []cutting.Piece
 	for i, c := range p.laid.Cuts {
-		size := cutting.Size{W: min(unit.Length(c.L), p.paver.L), L: min(unit.Length(c.W), p.paver.W)}
 		for range c.Count {
-			pieces = append(pieces, cutting.Piece{Size: size, Turn: true})
 			p.sawnCut = append(p.sawnCut, i)
 		}
 	}
-	if len(pieces) == 0 {
-		return
+	if pieces := p.pieces(&p.laid); len(pieces) > 0 {
+		// A piece is at most as large as its paver, so that none is left over.
+		p.sawn, _ = cutting.Nest(p.paverSize(), kerf.Of(e), pieces, going)
 	}
-	// A piece is at most as large as its paver, so that none is left over.
-	p.sawn, _ = cutting.Nest(cutting.Size{W: p.paver.L, L: p.paver.W}, kerf.Of(e), pieces, going)
+}
+
+func (p *plan) paverSize() cutting.Size { return cutting.Size{W: p.paver.L, L: p.paver.W} }
+
+// pieces are the rectangles about the cut pieces of a layout, kind by kind.
+func (p *plan) pieces(laid *paving.Layout) (pieces []cutting.Piece) {
+	for _, c := range laid.Cuts {
+		size := cutting.Size{W: min(unit.Length(c.L), p.paver.L), L: min(unit.Length(c.W), p.paver.W)}
+		for range c.Count {
+			pieces = append(pieces, cutting.Piece{Size: size, Turn: true})
+		}
+	}
+	return pieces
 }
 
 // drag moves the pavers by a vector: from where they lie now, found or given.

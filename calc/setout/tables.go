@@ -23,16 +23,15 @@ func (p *plan) layouts(s *calc.Sheet) {
 	if len(p.best) == 0 {
 		return
 	}
-	t := s.Table("layouts", "The best few layouts", "Layout", "Narrowest cut, of a paver", "Opposite cuts equal", "Cut pieces", "Movement joints", "Pavers, roughly")
-	t.Says = words.Say("In this order: equal cuts at opposite edges, no cut under half a paver or else the widest that can be had, then the fewest pavers.")
+	t := s.Table("layouts", "The best few layouts", "Layout", "Pieces under half", "Narrowest cut, of a paver", "Opposite cuts equal", "Cut pieces", "Pavers")
+	t.Says = words.Say("The fewest pieces under half a paver first; among those, equal cuts at opposite edges, then the widest cuts, then the fewest pavers. The pavers are before spares, with the cut pieces nested roughly.")
 	if p.stopped {
 		t.Says = words.Say("The search was ended early: these are the best so far.")
 	}
 	for i, c := range p.best {
 		at := p.at(paving.Point{X: c.Grid.X.First, Y: c.Grid.Y.First})
-		t.Row(calc.Marked(strconv.Itoa(i+1)), calc.Amount(unit.Ratio(c.Why.Narrowest), unit.Share), balanced(c.Why),
-			calc.Amount(unit.Count(c.Why.Cuts), unit.Whole1), calc.Amount(unit.Count(c.Why.Spans), unit.Whole1),
-			calc.Amount(unit.Count(c.Estimate), unit.Whole1)).Offer("Use this", from(at.X, at.Y))
+		t.Row(calc.Marked(strconv.Itoa(i+1)), calc.Amount(unit.Count(c.slim), unit.Whole1), calc.Amount(unit.Ratio(c.Why.Narrowest), unit.Share),
+			balanced(c.Why), calc.Amount(unit.Count(c.Why.Cuts), unit.Whole1), calc.Amount(c.pavers, unit.Whole1)).Offer("Use this", from(at.X, at.Y))
 	}
 }
 
