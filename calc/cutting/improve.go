@@ -3,9 +3,9 @@ package cutting
 import "slices"
 
 // What the search may spend, in places tried and the like: a number of its own and not a time, so that the plan is the
-// same on every machine. A hundred pieces take some 10 ms as native code and 40 ms in a browser.
+// same on every machine. A hundred pieces take up to 7 ms as native code and 25 ms in a browser.
 const (
-	workAtLeast = 3_000_000
+	workAtLeast = 2_000_000
 	workEach    = 5_000 // for each piece past the first hundred
 	workAtMost  = 20_000_000
 )
