@@ -133,7 +133,9 @@ func checkPicture(text string) words.Line {
 const base64Signs = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/"
 
 func checkAmount(text string) words.Line {
-	if _, ok := (&Mix{Amount: text}).Bags(); ok {
+	m := Mix{Amount: text}
+	_, weighed := m.Mass()
+	if _, counted := m.Bags(); weighed || counted {
 		return fine
 	}
 	if _, l := reading(Powder.Input, text, calc.Habit{}); l.Msg != "" {
@@ -145,6 +147,9 @@ func checkAmount(text string) words.Line {
 // quantity is the rule of a text that reads as an input of the log, the same for everybody.
 func quantity[T unit.Quantity](in calc.In[T]) rule {
 	return rule{40, false, func(text string) words.Line {
+		if _, ok := in.Value(text, calc.Habit{}); ok {
+			return fine
+		}
 		_, l := reading(in.Input, text, calc.Habit{})
 		return l
 	}}

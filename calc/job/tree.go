@@ -307,20 +307,25 @@ func (s *scanner) unit(at int) (r rune) {
 
 // quote writes a string of JSON. Text that is not UTF-8 is mended.
 func quote(b *strings.Builder, text string) {
+	text = strings.ToValidUTF8(text, "\ufffd")
 	b.WriteByte('"')
-	for _, r := range text {
-		i := strings.IndexRune(escaped, r)
-		switch {
-		case i >= 0 && r != '/':
-			b.WriteByte('\\')
+	from := 0
+	for at := range len(text) {
+		c := text[at]
+		if c >= ' ' && c != '"' && c != '\\' {
+			continue
+		}
+		b.WriteString(text[from:at])
+		from = at + 1
+		b.WriteByte('\\')
+		if i := strings.IndexByte(escaped, c); i >= 0 {
 			b.WriteByte(escapes[i])
-		case r < ' ':
-			b.WriteString(`\u00`)
-			b.WriteByte("0123456789abcdef"[r>>4])
-			b.WriteByte("0123456789abcdef"[r&15])
-		default:
-			b.WriteRune(r)
+		} else {
+			b.WriteString("u00")
+			b.WriteByte("0123456789abcdef"[c>>4])
+			b.WriteByte("0123456789abcdef"[c&15])
 		}
 	}
+	b.WriteString(text[from:])
 	b.WriteByte('"')
 }
