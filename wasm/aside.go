@@ -8,11 +8,13 @@ import (
 	"setbook/calc/words"
 )
 
-// A work that is over sooner than soon is not said to go on; one that does not hear within patientFor that it is
-// to stop is ended with its worker. Both in milliseconds.
+// A work that is over sooner than soon is not said to go on. One that is to be dropped ends with its worker where it
+// takes longer than toDrop to hear it; one that is to be stopped is given toStop, since its best so far is worth
+// waiting for. All in milliseconds.
 const (
-	soon       = 150
-	patientFor = 1500
+	soon   = 150
+	toDrop = 1500
+	toStop = 15_000
 )
 
 const faultedBeside words.Msg = "Something went wrong while the answer was worked out. The last good answer stays and is marked. Change a field, and it is tried again."
@@ -128,7 +130,13 @@ func (d *desk) end(how string) {
 		return
 	}
 	post(d.aside.worker, how)
-	d.whileSent(patientFor, func() {
+	patience := toDrop
+	if how == "stop" {
+		patience = toStop
+		d.aside.of.live.Stopping()
+		d.aside.of.refresh()
+	}
+	d.whileSent(patience, func() {
 		s, drop := d.aside.of, d.aside.drop
 		d.dismiss()
 		if drop {

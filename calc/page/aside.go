@@ -25,6 +25,7 @@ type aside struct {
 	unread bool              // too long to be read on the page
 	early  bool              // stopped: the best so far is shown
 	halted bool              // stopped with nothing to show for it
+	ending bool              // told to stop
 }
 
 // MountAside mounts a calculator that is worked out beside the page. Nothing is worked until a field changes: the page as
@@ -50,7 +51,10 @@ func (l *Live) Home() {
 func (l *Live) Aside() bool { return l.aside != nil }
 
 // Busy marks what is shown as being worked out anew, or no longer so.
-func (l *Live) Busy(on bool) { l.aside.busy = on }
+func (l *Live) Busy(on bool) { l.aside.busy, l.aside.ending = on, false }
+
+// Stopping says that the work was told to end with the best so far.
+func (l *Live) Stopping() { l.aside.ending = true }
 
 // Halt says that the work was ended with nothing to show.
 func (l *Live) Halt() { l.aside.busy, l.aside.halted = false, true }
@@ -143,7 +147,7 @@ func (l *Live) Take(answer []string) {
 	if a == nil {
 		return
 	}
-	a.busy, a.halted, a.early = false, false, false
+	a.busy, a.halted, a.early, a.ending = false, false, false, false
 	var problems []calc.Problem
 	last := false
 	sheet := &calc.Sheet{}
@@ -256,6 +260,8 @@ func (l *Live) underWay() string {
 	w := &writer{r: l.reader}
 	switch {
 	case l.aside == nil:
+	case l.aside.busy && l.aside.ending:
+		w.put(`<progress aria-label="%"></progress>`, "How far the work has come")
 	case l.aside.busy:
 		w.put(`<progress aria-label="%"></progress><button type="button" data-do="stop">%</button>`, "How far the work has come", "Stop")
 	case l.aside.early || l.aside.halted:

@@ -135,6 +135,8 @@ func (l *Live) state() string {
 		w.Put(`<p class="state state-stale">% %</p>`, l.reader.Word("Not worked: the answers are from before."), l.otherProblem())
 	case a != nil && a.halted:
 		w.put(`<p class="state state-stale">%</p>`, "Stopped: the answers are from before.")
+	case a != nil && a.busy && a.ending:
+		w.put(`<p class="state state-busy">%</p>`, "Being stopped: the best so far is on its way.")
 	case a != nil && a.busy:
 		w.put(`<p class="state state-busy">%</p>`, "Being worked out: the answers are from before.")
 	case a != nil && a.early:
