@@ -2,6 +2,7 @@ package job_test
 
 import (
 	"encoding/json"
+	"os"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -215,6 +216,26 @@ func TestNewer(t *testing.T) {
 	j, problems = job.Read(`{"setbook":"job","version":2,"id":7}`)
 	assert.Nil(t, j)
 	assert.Contains(t, says(problems), "newer Setbook (version 2)")
+}
+
+// A file of each version that has landed is read for ever. testdata/job-1.json was written by the first version and is not to be changed.
+func TestEveryLandedVersion(t *testing.T) {
+	files, err := filepath.Glob(filepath.Join(calctest.Testdata(), "job-*.json"))
+	require.NoError(t, err)
+	require.Len(t, files, job.Version, "one for each version")
+	for _, file := range files {
+		held, err := os.ReadFile(file)
+		require.NoError(t, err)
+		j, problems := job.Read(string(held))
+		require.Empty(t, problems, "%s: %s", file, says(problems))
+		assert.Equal(t, "Courtyard (demo job)", j.Name)
+		assert.Len(t, j.Entries, 16)
+		assert.Len(t, j.Countdowns, 2)
+		assert.Equal(t, noon-75*3_600_000, j.Created)
+		assert.Equal(t, "93 %", j.Checks[1].Contact)
+		assert.Equal(t, "M-0417, M-0418", j.HandOver.Materials[0].Lots)
+		assert.NoError(t, matches(t, schema(t), job.Write(j)))
+	}
 }
 
 // Times agree with the standard library's.
