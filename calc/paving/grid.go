@@ -49,7 +49,8 @@ type span struct {
 	modules      int
 }
 
-// spans are the fields of an axis. The outer fields run to the ends of what is paved.
+// spans are the fields of an axis. The outer fields run past the ends of what is paved, by a module, so that it is the
+// outline that cuts there and not the field's end.
 func (r *ruler) spans(a Axis) []span {
 	out := make([]span, 0, len(a.Fields))
 	gone := 0
@@ -57,10 +58,10 @@ func (r *ruler) spans(a Axis) []span {
 		at := a.First + float64(gone)*r.module() + float64(f)*(r.wide-r.joint)
 		s := span{at, at, at + float64(n)*r.module() - r.joint, n}
 		if f == 0 {
-			s.from = math.Min(r.lo, at)
+			s.from = math.Min(r.lo, at) - r.module()
 		}
 		if f == len(a.Fields)-1 {
-			s.to = math.Max(r.hi, at)
+			s.to = math.Max(r.hi, at) + r.module()
 			s.modules = int(math.Floor((r.hi-at)/r.module())) + 1
 		}
 		out = append(out, s)

@@ -79,11 +79,15 @@ func Prepare(o *Outline, p Paver, pattern Pattern, j Joints) (*Ground, []Fault) 
 	if len(g.parts[paving]) == 0 {
 		return nil, []Fault{{Problem: NothingLeft}}
 	}
-	places := (g.reach.X1 - g.reach.X0) / float64(p.L+p.Joint) * (g.reach.Y1 - g.reach.Y0) / float64(p.W+p.Joint)
-	if places > MostPavers {
+	if g.places() > MostPavers {
 		return nil, []Fault{{Problem: TooMany}}
 	}
 	return g, nil
+}
+
+// places are the modules in the rectangle about what is paved.
+func (g *Ground) places() float64 {
+	return (g.reach.X1 - g.reach.X0) / float64(g.paver.L+g.paver.Joint) * (g.reach.Y1 - g.reach.Y0) / float64(g.paver.W+g.paver.Joint)
 }
 
 // gaps are the strips along edges that restrain.

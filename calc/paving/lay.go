@@ -104,7 +104,8 @@ func (l *layer) bedJoint(xs []span, y0, y1 float64) {
 
 // field enters a field, if there is paving in it, and gives its number.
 func (l *layer) field(fx, fy int, x, y span) int {
-	f := Field{Rect: Rect{x.from, y.from, x.to, y.to}, X: fx, Y: fy}
+	e := l.reach
+	f := Field{Rect: Rect{math.Max(x.from, e.X0), math.Max(y.from, e.Y0), math.Min(x.to, e.X1), math.Min(y.to, e.Y1)}, X: fx, Y: fy}
 	if !l.tally {
 		paved := false
 		for _, r := range l.clip.to(l.parts[paving], f.Rect) {

@@ -68,7 +68,7 @@ func places(g *Ground, grid Grid) (cells []Rect, fields []Rect) {
 
 func TestPiecesAgreeWithAGeneralGeometryLibrary(t *testing.T) {
 	compared, many := 0, 0
-	n := each(1, 60, func(r *rand.Rand, j *job, g *Ground) {
+	n := each(t, 1, 60, func(r *rand.Rand, j *job, g *Ground) {
 		l := g.Lay(g.Start(Point{5000 * mm * r.Float64(), 5000 * mm * r.Float64()}))
 		if len(l.Pieces) > 250 {
 			return
@@ -138,8 +138,8 @@ func TestPiecesAgreeWithAGeneralGeometryLibrary(t *testing.T) {
 		require.InDelta(t, slivers, l.Areas.Slivers/mm/mm, 1e-2)
 	})
 	t.Logf("%d layouts, %d cells, %d of them with several pieces", n, compared, many)
-	require.Greater(t, compared, 1000)
-	require.Greater(t, many, 5)
+	require.Greater(t, compared, 300)
+	require.Positive(t, many)
 }
 
 // ofParts makes one geometry of rings, holes clockwise: the largest first, since a ring may lie in another's hole.

@@ -74,7 +74,7 @@ func TestDiagonalsFixTheOutline(t *testing.T) {
 		assert.InDelta(t, 5, float64(one.Length/unit.Metre), 1e-9) // 3, 4, 5
 	}
 	// A rigid frame of n pin joints in a plane has 2n-3 bars (Maxwell): n sides and n-3 diagonals.
-	n := each(7, 200, func(_ *rand.Rand, j *job, _ *Ground) {
+	each(t, 7, 200, func(_ *rand.Rand, j *job, _ *Ground) {
 		o := &j.outline
 		if len(o.Corners) == 4 {
 			return
@@ -87,7 +87,6 @@ func TestDiagonalsFixTheOutline(t *testing.T) {
 			require.True(t, within(Point{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, [][]Point{o.Corners}), "a tape lies on the outline")
 		}
 	})
-	require.Greater(t, n, 100)
 }
 
 func TestRowsAlongAnEdge(t *testing.T) {

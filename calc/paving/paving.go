@@ -109,7 +109,7 @@ type Cut struct {
 
 // Field is a part of the paving between movement joints.
 type Field struct {
-	Rect            // between the joints; the outer ones run to the outline's ends
+	Rect            // between the joints; the outer ones run to the ends of what is paved
 	X, Y, Parts int // its place in the grid, and into how many parts (no slivers) outline and structural joints part it
 }
 

@@ -6,34 +6,67 @@ import (
 	"slices"
 )
 
-// The search looks at this many starts along each axis at most, at all pairs of the best few of each, and gives so many.
+// The search looks at so many starts along each axis at most, and gives so many. It tries all pairs while those come to no
+// more pavers than thorough, about a second's work on a phone; else only those of the best few of each axis.
 const (
-	steps  = 12 // of a module
-	starts = 48
-	few    = 6
-	given  = 5
+	steps    = 12 // of a module
+	starts   = 48
+	thorough = 400_000
+	few      = 6
+	given    = 5
 )
 
 // Search looks for the start that leaves the best cuts: flush with each edge, the joint or the paver in the middle, a
-// movement joint at each inside corner, and steps between; first along the rows, then across them, then the best of both
-// together. Better is what comes first in Why, then the smaller Estimate. The best comes first, and of those that are as
-// good in every way one is given.
+// movement joint at each inside corner, and steps between: all pairs on small paving; on large first along the rows, then
+// across them, then the best of both together. Better is what is balanced on more axes; then has no cut under half a paver, or else the widest narrowest one;
+// then takes fewest pavers, by the Estimate; then has fewest cuts. The best comes first. Among the others are the best with
+// the narrowest cut, the pavers or the number of cuts put first, if those are others. Of those that are as good in every way
+// one is given.
 //
 // Going, which may be nil, is told how far it has come and reports false to have it end with the best so far. The result is
 // the same on every machine.
 func (g *Ground) Search(going func(done, of int) bool) []Candidate {
 	x, y := g.rulers()
 	xs, ys := x.starts(), y.starts()
-	s := seeker{Ground: g, going: going, x: x, y: y, of: len(xs) + len(ys) + few*few}
-	s.try(xs[:1], ys[:1])
-	s.try(xs, ys[:1])
-	bestX := s.best(func(c *Candidate) Axis { return c.Grid.X })
-	s.try(bestX[:1], ys)
-	bestY := s.best(func(c *Candidate) Axis { return c.Grid.Y })
-	s.try(bestX, bestY)
+	s := seeker{Ground: g, going: going, x: x, y: y}
+	if pairs := len(xs) * len(ys); float64(pairs)*g.places() <= thorough {
+		s.of = pairs
+		s.try(xs, ys)
+	} else {
+		s.of = len(xs) + len(ys) + few*few
+		s.try(xs, ys[:1])
+		bestX := s.best(func(c *Candidate) Axis { return c.Grid.X })
+		s.try(bestX[:1], ys)
+		bestY := s.best(func(c *Candidate) Axis { return c.Grid.Y })
+		s.try(bestX, bestY)
+	}
 	slices.SortStableFunc(s.found, compare)
 	s.found = slices.CompactFunc(s.found, func(a, b Candidate) bool { return compare(a, b) == 0 })
-	return s.found[:min(given, len(s.found))]
+	return s.pick()
+}
+
+// pick gives the best few of what was found and sorted.
+func (s *seeker) pick() []Candidate {
+	picked := map[int]bool{0: true}
+	for _, first := range [...]func(a, b Candidate) int{narrower, dearer, busier} {
+		best := 0
+		for i := range s.found {
+			if first(s.found[i], s.found[best]) < 0 {
+				best = i
+			}
+		}
+		picked[best] = true
+	}
+	for i := 0; i < len(s.found) && len(picked) < given; i++ {
+		picked[i] = true
+	}
+	var out []Candidate
+	for i, c := range s.found {
+		if picked[i] {
+			out = append(out, c)
+		}
+	}
+	return out
 }
 
 // seeker has what the search found so far.
@@ -82,15 +115,18 @@ func (s *seeker) best(axis func(*Candidate) Axis) []Axis {
 
 // compare puts the better candidate first.
 func compare(a, b Candidate) int {
-	half := func(share float64) float64 { return math.Round(math.Min(share, 0.5) * 1000) }
-	return cmp.Or(
-		balanced(b.Why)-balanced(a.Why),
-		cmp.Compare(half(b.Why.Narrowest), half(a.Why.Narrowest)),
-		a.Estimate-b.Estimate,
-		a.Why.Cuts-b.Why.Cuts,
-		a.Why.Spans-b.Why.Spans,
-	)
+	return cmp.Or(balanced(b.Why)-balanced(a.Why), narrower(a, b), dearer(a, b), busier(a, b), a.Why.Spans-b.Why.Spans)
 }
+
+// narrower, dearer and busier put first what has the wider narrowest cut, up to half a paver; takes fewer pavers; has fewer cuts.
+func narrower(a, b Candidate) int {
+	half := func(share float64) float64 { return math.Round(math.Min(share, 0.5) * 1000) }
+	return cmp.Compare(half(b.Why.Narrowest), half(a.Why.Narrowest))
+}
+
+func dearer(a, b Candidate) int { return a.Estimate - b.Estimate }
+
+func busier(a, b Candidate) int { return a.Why.Cuts - b.Why.Cuts }
 
 func balanced(w Why) int { return b2i(w.BalancedX) + b2i(w.BalancedY) }
 
@@ -165,9 +201,16 @@ func (r *ruler) ends(a Axis) (first, last float64) {
 	return math.Min(first, r.size), math.Min(last, r.size)
 }
 
+// balanced says whether the first and the last course are equally wide. Where the paving ends in points, and not in edges
+// square to the axis, there are no courses to compare.
 func (r *ruler) balanced(a Axis) bool {
 	first, last := r.ends(a)
-	return math.Abs(first-last) < float64(Trim)
+	return math.Abs(first-last) < float64(Trim) && r.ending(r.lo) && r.ending(r.hi)
+}
+
+// ending says whether an edge square to the axis stands at a place.
+func (r *ruler) ending(at float64) bool {
+	return slices.ContainsFunc(r.stops, func(s stop) bool { return math.Abs(s.at-at) < near })
 }
 
 // starts are axes worth a look, the most likely first. Seen in a mirror they are the same.
