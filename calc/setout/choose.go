@@ -23,9 +23,18 @@ type layout struct {
 	pavers unit.Count // whole ones, and those that the cut pieces come out of, set one after another
 }
 
+// price is nought where no piece is under half a paver. Else it is the cut pieces, those under half three times over: our
+// own weighing of what source.BalancedCuts wants, few cuts and none under half, where it cannot be had in full.
+func (l *layout) price() int {
+	if l.slim == 0 {
+		return 0
+	}
+	return l.Why.Cuts + 2*l.slim
+}
+
 // choose gives the best few starts: those that the search found, which weighs opposite edges of the box about the paving,
 // and those flush with an edge, so that a wedge or a curve gets no course of slivers along its one straight side. The
-// fewest pieces under half a paver come first (source.BalancedCuts), then the search's own order.
+// least price comes first, then the search's own order.
 func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 	best := found[0].Grid
 	at := func(x, y float64) {
@@ -66,7 +75,7 @@ func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 		}
 		p.best = append(p.best, l)
 	}
-	slices.SortStableFunc(p.best, func(a, b layout) int { return cmp.Compare(a.slim, b.slim) })
+	slices.SortStableFunc(p.best, func(a, b layout) int { return cmp.Compare(a.price(), b.price()) })
 	p.best = p.best[:min(shown, len(p.best))]
 	for i := range p.best {
 		laid := p.ground.Lay(p.best[i].Grid)

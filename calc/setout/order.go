@@ -25,7 +25,7 @@ func (p *plan) towards() way {
 	var best way
 	score := math.Inf(-1)
 	for _, w := range []way{{}, {back: true}, {across: true}, {across: true, back: true}} {
-		var behind, out float64
+		var behind, out, shut float64
 		n := len(p.outline.Corners)
 		for i := range n {
 			a, b := p.ground.Along(p.outline.Corners[i]), p.ground.Along(p.outline.Corners[(i+1)%n])
@@ -45,12 +45,12 @@ func (p *plan) towards() way {
 			case kind == paving.Building:
 				behind -= 4 * along
 			case kind == paving.Wall && along > 0:
-				out -= along
+				shut += along
 			case kind == paving.Open && along > 0:
 				out += along
 			}
 		}
-		if s := behind + out; s > score+1 {
+		if s := behind + out - shut; s > score+1 {
 			score, best = s, w
 			best.open = out
 		}

@@ -24,11 +24,49 @@ func (p *plan) draw(s *calc.Sheet) {
 	}
 }
 
-// legs is the largest whole multiple of a triangle of 3, 4 and 5 whose legs lie on the paving, in steps of a size.
-func (p *plan) legs(step unit.Length) unit.Count {
-	across, up := unit.Length(p.box.X1-p.box.X0), unit.Length(p.box.Y1-p.box.Y0)
-	most := math.Floor(float64(min(across/(4*step), up/(3*step))) + 1e-9)
-	return unit.Count(max(1, min(most, math.Floor(float64(6*unit.Metre/(5*step))))))
+// corner345 is where the triangle of 3, 4 and 5 stands, and which way and how far its legs may run: so many times 4 along
+// the rows and 3 across them.
+type corner345 struct {
+	at        paving.Point
+	right, up float64
+	room      unit.Length
+}
+
+// triangle finds the most room for the legs, from where the two lines to start from cross.
+func (p *plan) triangle() (best corner345) {
+	best = corner345{at: paving.Point{X: p.box.X0, Y: p.box.Y0}, right: 1, up: 1}
+	if s, ok := p.starts(); ok {
+		best.at = s
+	}
+	for _, right := range []float64{1, -1} {
+		for _, up := range []float64{1, -1} {
+			// From just within, so that an edge along a leg does not count as left.
+			q := paving.Point{X: best.at.X + right*float64(paving.Sliver), Y: best.at.Y + up*float64(paving.Sliver)}
+			along, across := ahead(p.rings, q, paving.Point{X: right}), ahead(p.rings, q, paving.Point{Y: up})
+			if room := min(along/4, across/3); room > best.room {
+				best.right, best.up, best.room = right, up, room
+			}
+		}
+	}
+	return best
+}
+
+// ahead is how far rings reach from a point along d of length 1.
+func ahead(rings [][]paving.Point, at, d paving.Point) unit.Length {
+	for _, part := range clipped(rings, at, d) {
+		if part[0] <= 0 && 0 <= part[1] {
+			return unit.Length(part[1])
+		}
+	}
+	return 0
+}
+
+// longest is the most that a triangle is laid out with: a tape of 6 m or 20 ft across it.
+const longest = 6 * unit.Metre
+
+// times is how many steps of a size the triangle is made of: three of them the short leg.
+func (c corner345) times(step unit.Length) unit.Count {
+	return unit.Count(max(1, math.Floor(float64(min(c.room, longest/5)/step)+1e-9)))
 }
 
 // squareDrawing is the outline with the triangle on the two lines to start from, and the diagonals of the corners.
@@ -53,19 +91,10 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 			d.Note(calc.Point{X: point(i).X + unit.Length(x0+x1)*m, Y: point(i).Y + unit.Length(y0+y1)*m}, calc.Middle, words.Say("{n}", words.Text("n", strconv.Itoa(i+1))))
 		}
 	}
-	feet, metres := p.legs(unit.Foot), p.legs(unit.Metre/2)
-	at := paving.Point{X: p.box.X0, Y: p.box.Y0}
-	if s, ok := p.starts(); ok {
-		at = s
-	}
+	c := p.triangle()
+	feet, metres := c.times(unit.Foot), c.times(unit.Metre/4)
 	k := float64(feet) * float64(unit.Foot)
-	right, up := 1.0, 1.0
-	if at.X+4*k > p.box.X1 {
-		right = -1
-	}
-	if at.Y+3*k > p.box.Y1 {
-		up = -1
-	}
+	at, right, up := c.at, c.right, c.up
 	a, b := paving.Point{X: at.X + right*4*k, Y: at.Y}, paving.Point{X: at.X, Y: at.Y + up*3*k}
 	d.Line(calc.Strong, p.at(at), p.at(a), p.at(b), p.at(at))
 	m := p.margin() * 0.55
@@ -77,10 +106,10 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 	part((a.X+b.X)/2+right*m, (a.Y+b.Y)/2+up*m, "5")
 	d.Says = words.Say("The triangle stands where the two lines to start from cross: {three} along one, {four} along the other, and {five} between the marks; or {m3}, {m4} and {m5}. The larger the triangle, the better the proof. Corners are numbered as given; the diagonals are listed.",
 		words.Is("three", unit.Length(3*feet)*unit.Foot, inFeet), words.Is("four", unit.Length(4*feet)*unit.Foot, inFeet), words.Is("five", unit.Length(5*feet)*unit.Foot, inFeet),
-		words.Is("m3", unit.Length(3*metres)*unit.Metre/2, inMetres), words.Is("m4", unit.Length(4*metres)*unit.Metre/2, inMetres), words.Is("m5", unit.Length(5*metres)*unit.Metre/2, inMetres))
+		words.Is("m3", unit.Length(3*metres)*unit.Metre/4, inMetres), words.Is("m4", unit.Length(4*metres)*unit.Metre/4, inMetres), words.Is("m5", unit.Length(5*metres)*unit.Metre/4, inMetres))
 }
 
-// The triangle is measured in whole feet or half metres, whatever else the reader measures in.
+// The triangle is measured in whole feet or quarters of a metre, whatever else the reader measures in.
 var inFeet, inMetres = unit.Both(unit.Feet), unit.Both(unit.Metres)
 
 // sawing is one way of cutting a paver up, and how many are cut so.
