@@ -2,6 +2,7 @@ package job
 
 import (
 	"slices"
+	"sort"
 	"strings"
 
 	"setbook/calc/countdown"
@@ -37,7 +38,7 @@ func Search(list []Summary, query string) (found []Summary) {
 			found = append(found, s)
 		}
 	}
-	slices.SortStableFunc(found, func(a, b Summary) int { return int(min(max(b.Changed-a.Changed, -1), 1)) })
+	sort.SliceStable(found, func(i, j int) bool { return found[i].Changed > found[j].Changed })
 	return found
 }
 
@@ -63,7 +64,7 @@ func sorted(texts map[string]string) (keys []string) {
 	for key := range texts {
 		keys = append(keys, key)
 	}
-	slices.Sort(keys)
+	sort.Strings(keys)
 	return keys
 }
 

@@ -2,6 +2,7 @@ package takeoff
 
 import (
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -133,7 +134,7 @@ func (o *order) sort() {
 		}
 		return i
 	}
-	slices.SortStableFunc(o.lines, func(a, b *line) int { return rank(a) - rank(b) })
+	sort.SliceStable(o.lines, func(i, j int) bool { return rank(o.lines[i]) < rank(o.lines[j]) })
 	count := map[string]int{}
 	for i, l := range o.lines {
 		l.number = unit.Count(i + 1)
