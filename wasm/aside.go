@@ -178,6 +178,7 @@ func (d *desk) hear(message []string) {
 		a.of = nil
 		if !a.drop {
 			s.live.Take(message[1:])
+			s.refill()
 			s.rest()
 			s.unkept = true
 			d.flush()

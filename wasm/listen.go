@@ -44,6 +44,7 @@ func (d *desk) listen(s *section) {
 		}
 	})
 	d.on(root, "keydown", s.spoil, func(e *dom.BasicEvent) { d.padKey(s, e) })
+	d.followDrag(s)
 	if s.live.Aside() {
 		d.on(root, "focusin", nil, func(*dom.BasicEvent) { d.hire() }) // ready before the first change
 	}
@@ -158,6 +159,8 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 		d.changed(s)
 	case b.GetAttribute("data-do") == "copy":
 		d.copy(s)
+	case b.GetAttribute("data-do") == "drag":
+		s.toggleDrag()
 	case b.GetAttribute("data-do") == "stop":
 		d.end("stop")
 	case b.GetAttribute("data-do") == "again":

@@ -101,7 +101,7 @@ func (l *Live) Ask() (ask []string, ok bool) {
 	}
 	a.wants = false
 	s := l.reader.Style
-	ask = []string{l.Calculator.ID, l.Name, strconv.Itoa(a.count), habit{s.Decimal, s.System}.text(), ""}
+	ask = []string{l.Calculator.ID, l.Name, strconv.Itoa(a.count), habit{s.Decimal, s.System}.text(), l.grip.dragAsk()}
 	if a.again {
 		a.again, ask[4] = false, "again"
 	}
@@ -139,6 +139,7 @@ const (
 	isPart    = "part"
 	isWait    = "wait" // a waiting answer, with its base value
 	isCalled  = "called"
+	isText    = "text" // that a field holds, once the drawing was dragged
 )
 
 // Take shows an answer. One to an earlier change than the last brings its parts, and no word on what is wrong now.
@@ -149,7 +150,7 @@ func (l *Live) Take(answer []string) {
 	}
 	a.busy, a.halted, a.early, a.ending = false, false, false, false
 	var problems []calc.Problem
-	last := false
+	last, texts := false, map[string]typed{}
 	sheet := &calc.Sheet{}
 	for i := 0; i+2 < len(answer); i += 3 {
 		name, text := answer[i+1], answer[i+2]
@@ -162,6 +163,8 @@ func (l *Live) Take(answer []string) {
 			a.early = true
 		case isProblem:
 			problems = append(problems, calc.Problem{Key: name, Says: words.Say("{problem}", words.Text("problem", text))})
+		case isText:
+			texts[name] = typed{text: text}
 		case isPart:
 			a.given[name] = text
 		case isWait:
@@ -176,6 +179,12 @@ func (l *Live) Take(answer []string) {
 	if last {
 		l.problems = problems
 		l.unload()
+		for key, t := range texts {
+			l.texts[key] = t
+		}
+		if len(texts) > 0 {
+			l.entry, _ = l.read() // what a calculator writes itself can be read
+		}
 	}
 	if len(problems) == 0 {
 		l.sheet = sheet // what a countdown can be started from
@@ -209,16 +218,25 @@ func (a *Aside) Answer(ask []string, going func(done, of int) bool) (answer []st
 	style := readHabit(ask[3])
 	l.reader = words.Reader{Language: a.Language, Style: unit.Style{Decimal: style.Decimal, System: style.System}}
 	l.texts = map[string]typed{}
-	texts := ""
 	for i := 5; i+2 < len(ask); i += 3 {
 		l.texts[ask[i]] = typed{ask[i+2], calc.Habit(readHabit(ask[i+1]))}
 	}
+	if by, dragged := dragAsked(ask[4]); dragged {
+		now, problems := l.read()
+		if len(problems) == 0 {
+			for key, text := range l.Calculator.Drag(now, by) {
+				l.texts[key] = typed{text: text}
+				answer = append(answer, isText, key, text)
+			}
+		}
+	}
+	texts := ""
 	for _, in := range l.Calculator.Inputs {
 		if t, ok := l.texts[in.Key]; ok {
 			texts += in.Key + habit(t.habit).text() + t.text + "\x00"
 		}
 	}
-	if was, ok := a.worked[name]; !ok || was != texts || ask[4] != "" {
+	if was, ok := a.worked[name]; !ok || was != texts || ask[4] == "again" {
 		a.worked[name], a.early[name] = texts, false
 		l.workWith(func(done, of int) bool {
 			ok := going(done, of)
@@ -226,7 +244,7 @@ func (a *Aside) Answer(ask []string, going func(done, of int) bool) (answer []st
 			return ok
 		})
 	}
-	return l.answer(ask[2], a.early[name])
+	return append(answer, l.answer(ask[2], a.early[name])...)
 }
 
 // Forget has a calculator worked anew when it is asked for next: its last work was dropped.

@@ -20,6 +20,7 @@ type Live struct {
 	names      map[string]string     // typed for a countdown, by the key of its answer
 	used       map[string]words.Line // what each tool said when it was used last
 	aside      *aside                // nil: it is worked out on the page
+	grip       grip                  // on the drawing
 	pads       map[string]*pad       // of the grids, once they are wanted
 	files      map[string]*loaded    // what became of the last file of each table
 	around                           // what the page that it is embedded in has settled, products, a counter

@@ -42,9 +42,7 @@ func (l *Live) HTML() string {
 	l.region(w, "answers", l.answers())
 	l.starts(w)
 	l.region(w, "cautions", l.cautions())
-	w.Put(`<figure class="drawing" data-part="drawing">`)
-	w.Markup(l.drawing())
-	w.Put(`</figure>`)
+	l.draggable(w)
 	l.origin(w)
 	l.region(w, "figures", l.figures())
 	l.region(w, "tables", l.tables())
@@ -105,6 +103,9 @@ func (l *Live) Parts() []Part {
 		parts = l.notes(parts, &l.tools[i])
 	}
 	parts = append(parts, Part{"linked", l.linked()})
+	if l.Calculator.Drag != nil {
+		parts = append(parts, Part{"drag", l.dragging()})
+	}
 	return l.padParts(l.said(parts))
 }
 
@@ -254,7 +255,7 @@ func (l *Live) cautions() string {
 func (l *Live) drawing() string {
 	w := &writer{r: l.reader}
 	l.figure(w, &l.sheet.Drawing, l.Name+"-drawing")
-	return w.String()
+	return l.scaled(w.String())
 }
 
 // figure writes a drawing and the words under it, or nothing where it has no shapes.
