@@ -77,6 +77,18 @@ func TestFitInLine(t *testing.T) {
 			assert.False(t, math.Abs(over) > 1e-12, "the best line through points in one straight line holds them all")
 		}
 	}
+	for _, step := range []float64{0.1, 0.3, 0.7, 304.8e3, 1234.567} { // where the sums do not come out even
+		g := &surface.Grid{Wide: 15, Deep: 8, StepX: step, StepY: 1.1 * step, Z: make([]float64, 15*8)}
+		for i := range g.Z {
+			g.Z[i] = nan
+			if p := g.Place(i); p.Col == 2*p.Row {
+				g.Z[i] = float64(p.Row * p.Row)
+			}
+		}
+		p, ok := g.Fit()
+		assert.True(t, ok)
+		assert.True(t, p.InLine, step)
+	}
 	p, ok := surface.New([][]float64{{0, 1}, {0, nan}}, 1, 1).Fit()
 	assert.True(t, ok)
 	assert.False(t, p.InLine)

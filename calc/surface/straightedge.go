@@ -55,9 +55,9 @@ func (s *scan) three(reach float64) bool {
 // of them reaches, so that b lies in all of them. The upper hull of a window is then some of the hull on its left of b, one
 // edge that bridges b, and some of the hull on its right.
 //
-// As the window slides, the left hull loses readings and the right one gains them, and each only grows steeper towards
-// the bridge: its ends move one way but for readings that come new to a hull, so all of a block's bridges are found in
-// as many steps as it has readings. The deepest reading under a bridge is a search in a lower hull.
+// As the window slides, the left hull loses readings and the right one gains them, and the bridge only grows steeper: its left
+// end moves left, but for readings that come new to the hull, so all of a block's bridges are found in as many
+// steps as it has readings. The deepest reading under a bridge is a search in a lower hull.
 type scan struct {
 	*line
 	best         float64
@@ -67,11 +67,11 @@ type scan struct {
 	left, right []int // hulls as stacks: left from b to the window's first reading, right from b+1 to its last
 	lower       []int
 	bridges     []bridge
-	head, tail  []int // of each reading: the last bridge that starts or ends there, plus 1
+	head, tail  []int // of each reading: the last bridge that starts there, and the one that ends there, plus 1
 }
 
-// bridge is an edge from left of b to right of it. One lies before it in the list of those that start, or end, where it does.
-type bridge struct{ from, to, fromNext, toNext int }
+// bridge is an edge from left of b to right of it, and the bridge noted before it that starts at the same reading, plus 1.
+type bridge struct{ from, to, next int }
 
 // worst looks for a gap deeper than the best so far.
 func (s *scan) worst(reach float64) (from, to, at int) {
@@ -195,79 +195,67 @@ func (s *scan) grow(n int) {
 	}
 }
 
-// slide moves the window over the block and notes its bridges.
+// slide moves the window over the block and notes its bridges. Only a reading that comes in above the bridge makes a new one worth
+// noting: where the window only loses readings, its hull sinks, and so do its gaps.
 func (s *scan) slide(a, b int, reach float64) {
 	s.right, s.bridges = s.right[:0], s.bridges[:0]
 	l, r, end := 0, -1, b // places in left and right
 	for i := a; ; i++ {
 		for end < len(s.x)-1 && s.x[end+1]-s.x[i] <= reach {
 			end++
-			r = s.add(end, s.left[l], r)
-		}
-		if r >= 0 {
-			l, r = s.lean(l, r)
-			s.note(s.left[l], s.right[r])
+			l, r = s.add(end, l, r)
 		}
 		if i == b {
 			return
 		}
-		l = s.drop(i, l)
+		gone := l == len(s.left)-1 // the bridge starts at the reading that the window leaves
+		s.drop(i)
+		if gone {
+			l = len(s.left) - 1
+			if r >= 0 {
+				l = s.lean(l, s.right[r])
+			}
+		}
 	}
 }
 
-// add puts a reading on the right hull, and gives the bridge's right end: that reading, where it stands above
-// the bridge.
-func (s *scan) add(k, l, r int) int {
+// add puts a reading on the right hull. Where it stands above the bridge, the bridge ends at it from then on.
+func (s *scan) add(k, l, r int) (int, int) {
+	high := r < 0 || s.above(s.left[l], s.right[r], k)
 	n := len(s.right)
-	if r < 0 || s.above(l, s.right[r], k) {
-		r = -1
-	}
 	for n >= 2 && !s.over(s.right[n-2], s.right[n-1], k) {
 		n--
 	}
 	s.right = append(s.right[:n], k)
-	if r < 0 {
-		return n
+	if !high {
+		return l, min(r, n)
 	}
-	return min(r, n)
+	l = s.lean(l, k)
+	s.bridges = append(s.bridges, bridge{s.left[l], k, s.head[s.left[l]]})
+	s.head[s.left[l]], s.tail[k] = len(s.bridges), len(s.bridges)
+	return l, n
 }
 
-// drop takes the window's first reading off the left hull, which bares those that it hid, and gives the bridge's left end.
-func (s *scan) drop(i, l int) int {
-	n := len(s.left) - 1
-	s.left = s.left[:n]
-	stop := s.left[n-1]
-	for k := i + 1; k != stop; k = s.next[k] {
-		s.left = append(s.left, k)
+// lean moves the bridge's left end until all of the left hull lies below the straight line from it to a reading on the right.
+func (s *scan) lean(l, to int) int {
+	for l > 0 && s.before(s.left[l], to, s.left[l-1]) {
+		l--
 	}
-	turn(s.left[n:])
-	if l == n {
-		return len(s.left) - 1
+	for l+1 < len(s.left) && s.before(s.left[l], to, s.left[l+1]) {
+		l++
 	}
 	return l
 }
 
-// lean moves both ends of the bridge until all readings lie below it.
-func (s *scan) lean(l, r int) (int, int) {
-	for range len(s.left) + len(s.right) { // rounding could have two ends chase each other; it never takes longer
-		moved := false
-		for l > 0 && s.above2(s.left[l], s.right[r], s.left[l-1]) {
-			l, moved = l-1, true
-		}
-		for l+1 < len(s.left) && s.above2(s.left[l], s.right[r], s.left[l+1]) {
-			l, moved = l+1, true
-		}
-		for r > 0 && s.above(s.left[l], s.right[r], s.right[r-1]) {
-			r, moved = r-1, true
-		}
-		for r+1 < len(s.right) && s.above(s.left[l], s.right[r], s.right[r+1]) {
-			r, moved = r+1, true
-		}
-		if !moved {
-			break
-		}
+// drop takes the window's first reading off the left hull, which bares those that it hid.
+func (s *scan) drop(i int) {
+	n := len(s.left) - 1
+	stop := s.left[n-1]
+	s.left = s.left[:n]
+	for k := i + 1; k != stop; k = s.next[k] {
+		s.left = append(s.left, k)
 	}
-	return l, r
+	turn(s.left[n:])
 }
 
 // over reports whether b stands above the straight line from a to c, which lie either side of it.
@@ -280,19 +268,9 @@ func (s *scan) above(a, b, k int) bool {
 	return (s.z[k]-s.z[a])*(s.x[b]-s.x[a]) > (s.z[b]-s.z[a])*(s.x[k]-s.x[a])
 }
 
-// above2 reports whether k, left of b, stands above the straight line through a and b.
-func (s *scan) above2(a, b, k int) bool {
+// before reports whether k, left of b, stands above the straight line through a and b.
+func (s *scan) before(a, b, k int) bool {
 	return (s.z[b]-s.z[k])*(s.x[b]-s.x[a]) < (s.z[b]-s.z[a])*(s.x[b]-s.x[k])
-}
-
-// note keeps a bridge that is not the one noted last.
-func (s *scan) note(from, to int) {
-	n := len(s.bridges)
-	if n > 0 && s.bridges[n-1].from == from && s.bridges[n-1].to == to {
-		return
-	}
-	s.bridges = append(s.bridges, bridge{from, to, s.head[from], s.tail[to]})
-	s.head[from], s.tail[to] = n+1, n+1
 }
 
 // under looks at every reading between two supports.
@@ -315,7 +293,7 @@ func (s *scan) sound(a, b, e int) {
 	s.lower = s.lower[:0]
 	for k := b; k >= a; k-- {
 		s.sink(k)
-		for q := s.head[k]; q != 0; q = s.bridges[q-1].fromNext {
+		for q := s.head[k]; q != 0; q = s.bridges[q-1].next {
 			s.deepest(s.bridges[q-1])
 		}
 		s.head[k] = 0
@@ -323,10 +301,10 @@ func (s *scan) sound(a, b, e int) {
 	s.lower = s.lower[:0]
 	for k := b + 1; k <= e; k++ {
 		s.sink(k)
-		for q := s.tail[k]; q != 0; q = s.bridges[q-1].toNext {
+		if q := s.tail[k]; q != 0 {
 			s.deepest(s.bridges[q-1])
+			s.tail[k] = 0
 		}
-		s.tail[k] = 0
 	}
 }
 

@@ -108,6 +108,26 @@ func TestWorstOnLongLines(t *testing.T) {
 	}
 }
 
+// Short lines by the thousand, domes among them, where the bridge between two hulls moves most.
+func TestWorstOnManyLines(t *testing.T) {
+	r := rand.New(rand.NewPCG(31, 32))
+	for range 5_000 {
+		n := 6 + r.IntN(30)
+		g := &surface.Grid{Wide: n, Deep: 1, StepX: 1, StepY: 1, Z: make([]float64, n)}
+		dome, dent, walk := r.Float64(), r.Float64(), 0.0
+		for i := range g.Z {
+			walk += r.NormFloat64()
+			x := float64(i) - float64(n)*r.Float64()*0.1 - float64(n)/2
+			g.Z[i] = -dome*x*x + dent*walk
+			if r.IntN(5) == 0 {
+				g.Z[i] -= 10 * r.Float64()
+			}
+		}
+		length := 2 + float64(r.IntN(n))
+		require.InDelta(t, brute(g, length), g.Worst(nil, length)[0].Depth, 1e-9, "%v at %v", g.Z, length)
+	}
+}
+
 // A plane added to the heights changes no gap, a mirrored grid has the same gap mirrored.
 func TestWorstKeeps(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))

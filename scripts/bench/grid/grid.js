@@ -64,7 +64,7 @@ function worst(g, lengths) {
   const x = new Float64Array(most), z = new Float64Array(most)
   const next = new Int32Array(most), head = new Int32Array(most), tail = new Int32Array(most)
   const hull = new Int32Array(most), left = new Int32Array(most), lower = new Int32Array(most)
-  const from = [], to = [], fromNext = [], toNext = []
+  const from = [], to = [], fromNext = []
   let n = 0, top = 0, right = 0, low = 0, depth = 0
 
   const under = (l, r) => { for (let k = l + 1; k < r; k++) attempt(l, r, k) }
@@ -74,7 +74,7 @@ function worst(g, lengths) {
   }
   const isOver = (a, b, c) => (z[b] - z[a]) * (x[c] - x[a]) > (z[c] - z[a]) * (x[b] - x[a])
   const above = (a, b, k) => (z[k] - z[a]) * (x[b] - x[a]) > (z[b] - z[a]) * (x[k] - x[a])
-  const above2 = (a, b, k) => (z[b] - z[k]) * (x[b] - x[a]) < (z[b] - z[a]) * (x[b] - x[k])
+  const before = (a, b, k) => (z[b] - z[k]) * (x[b] - x[a]) < (z[b] - z[a]) * (x[b] - x[k])
   const hollow = (a, e) => {
     const m = (z[e] - z[a]) / (x[e] - x[a])
     let lo = z[a] - m * x[a], hi = lo
@@ -124,32 +124,26 @@ function worst(g, lengths) {
     for (let k = 1; k < right; k++) under(hull[k - 1], hull[k])
     soundings(a, b, e)
   }
+  const lean = (l, to) => {
+    while (l > 0 && before(left[l], to, left[l - 1])) l--
+    while (l + 1 < top && before(left[l], to, left[l + 1])) l++
+    return l
+  }
   const slide = (a, b, reach) => {
     right = 0
-    from.length = to.length = fromNext.length = toNext.length = 0
+    from.length = to.length = fromNext.length = 0
     let l = 0, r = -1, end = b
     for (let i = a; ; i++) {
       while (end < n - 1 && x[end + 1] - x[i] <= reach) {
         end++
-        if (r < 0 || above(left[l], hull[r], end)) r = -1
+        const high = r < 0 || above(left[l], hull[r], end)
         while (right >= 2 && !isOver(hull[right - 2], hull[right - 1], end)) right--
-        r = r < 0 ? right : Math.min(r, right)
         hull[right++] = end
-      }
-      if (r >= 0) {
-        for (let turns = top + right; turns > 0; turns--) {
-          let moved = false
-          while (l > 0 && above2(left[l], hull[r], left[l - 1])) { l--; moved = true }
-          while (l + 1 < top && above2(left[l], hull[r], left[l + 1])) { l++; moved = true }
-          while (r > 0 && above(left[l], hull[r], hull[r - 1])) { r--; moved = true }
-          while (r + 1 < right && above(left[l], hull[r], hull[r + 1])) { r++; moved = true }
-          if (!moved) break
-        }
-        const q = from.length, f = left[l], t = hull[r]
-        if (q === 0 || from[q - 1] !== f || to[q - 1] !== t) {
-          from.push(f); to.push(t); fromNext.push(head[f]); toNext.push(tail[t])
-          head[f] = tail[t] = q + 1
-        }
+        if (!high) { r = Math.min(r, right - 1); continue }
+        l = lean(l, end)
+        from.push(left[l]); to.push(end); fromNext.push(head[left[l]])
+        head[left[l]] = tail[end] = from.length
+        r = right - 1
       }
       if (i === b) return
       const m = top - 1
@@ -157,7 +151,10 @@ function worst(g, lengths) {
       const stop = left[m - 1]
       for (let k = i + 1; k !== stop; k = next[k]) left[top++] = k
       reverse(m, top - 1)
-      if (l === m) l = top - 1
+      if (l === m) {
+        l = top - 1
+        if (r >= 0) l = lean(l, hull[r])
+      }
     }
   }
   const sink = k => {
@@ -188,8 +185,7 @@ function worst(g, lengths) {
     low = 0
     for (let k = b + 1; k <= e; k++) {
       sink(k)
-      for (let q = tail[k]; q !== 0; q = toNext[q - 1]) deepest(q - 1)
-      tail[k] = 0
+      if (tail[k] !== 0) { deepest(tail[k] - 1); tail[k] = 0 }
     }
   }
   const scan = reach => {
