@@ -100,8 +100,8 @@ func (d *Day) stages(j *Job, find Find) {
 		d.Stages = append(d.Stages, StageDay{Stage: calc.Stage(stage)})
 	}
 	for _, e := range j.Entries {
-		if c, ok := find(e.Calculator); ok {
-			s := &d.Stages[c.Stage]
+		if stage, ok := stageOf(e.Calculator, find); ok {
+			s := &d.Stages[stage]
 			s.Entries, s.State = append(s.Entries, e), Planned
 		}
 	}
@@ -126,6 +126,19 @@ func (d *Day) stages(j *Job, find Find) {
 			s.State = Done
 		}
 	}
+}
+
+// stageOf is the stage of a calculator. The program of the job's page may be without the large ones, whose stages are known all the same.
+func stageOf(id string, find Find) (calc.Stage, bool) {
+	if c, ok := find(id); ok {
+		return c.Stage, true
+	}
+	for _, s := range starts {
+		if s.id == id {
+			return s.stage, true
+		}
+	}
+	return 0, false
 }
 
 // feeds are the inputs that the weather fills, wherever a calculator asks for them in that kind.
@@ -245,8 +258,8 @@ func (d *Day) next(j *Job, now countdown.Instant, find Find) {
 	}
 	open := false
 	for _, s := range starts {
-		if c, ok := find(s.id); ok && d.Stages[s.stage].State == Open && !open {
-			add(s.id, "", "Nothing of this is in the record yet: {stage}. {asks}", words.Named("stage", calc.Stages[s.stage]), words.Named("asks", c.Asks))
+		if d.Stages[s.stage].State == Open && !open {
+			add(s.id, "", "Nothing of this is in the record yet: {stage}.", words.Named("stage", calc.Stages[s.stage]))
 			open = true
 		}
 	}

@@ -48,6 +48,10 @@ func TestToday(t *testing.T) {
 	}
 	assert.Empty(t, d.Stops, "mild weather in daylight")
 
+	none := job.Today(demo, noon, func(string) (*calc.Calculator, bool) { return nil, false })
+	assert.Equal(t, job.Done, none.Stages[calc.SettingOut].State, "a program without the large calculators knows their stages")
+	assert.Len(t, none.Stages[calc.Slab].Entries, 1)
+
 	later := job.Today(demo, noon+15*hour, all.ByID)
 	assert.Empty(t, later.Curing)
 	assert.Equal(t, job.Done, later.Stages[calc.Waiting].State)

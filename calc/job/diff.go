@@ -100,6 +100,9 @@ func appendField(changes []Change, path string, of *line, was, will cell) []Chan
 // one that was changed last, and what stands in one alone is kept, so that no line of a log is lost; a line that was deleted on one phone
 // comes back from the other. Diff(old, merged) tells beforehand what changes here. It is refused where it would not be a record that Read takes.
 func Merge(old, new *Job, now countdown.Instant) (*Job, []Problem) {
+	if old.Newer > 0 || new.Newer > 0 {
+		return nil, whole(words.Say("This job was written by a newer Setbook. What of it is not understood here would be lost, so nothing is taken over."))
+	}
 	last, first := new, old
 	if old.Changed > new.Changed {
 		last, first = old, new

@@ -80,6 +80,12 @@ func TestMerge(t *testing.T) {
 	again, _ := job.Merge(merged, there, noon+11)
 	assert.Empty(t, job.Diff(merged, again), "a second time changes nothing")
 
+	newer := job.Demo(noon)
+	newer.Newer = 2
+	got, problems := job.Merge(here, newer, noon)
+	assert.Nil(t, got)
+	assert.Contains(t, says(problems), "newer Setbook")
+
 	full := large(job.MaxLog - 5)
 	_, problems = job.Merge(full, there, noon)
 	assert.NotEmpty(t, problems, "more lines than a record takes")

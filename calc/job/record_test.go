@@ -284,5 +284,7 @@ func FuzzRead(f *testing.F) {
 		require.Empty(t, problems, "%s: %s", says(problems), written)
 		require.Equal(t, j, again)
 		require.Empty(t, job.Diff(j, again))
+		merged, problems := job.Merge(j, job.Demo(noon), noon)
+		require.Equal(t, merged == nil, len(problems) > 0)
 	})
 }
