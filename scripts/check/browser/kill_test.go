@@ -1,0 +1,123 @@
+package browser
+
+import (
+	"context"
+	"flag"
+	"fmt"
+	"math/rand/v2"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"setbook/calc/job"
+	"setbook/scripts/internal/browser"
+)
+
+// kills is how often the browser is ended; scripts/check gives 200 in its long mode.
+var kills = flag.Int("kills", 20, "how often TestAKilledBrowserLosesNothing kills the browser")
+
+// writes has the page put notes into the job without a pause, one to three at a time, by its own field and button. As soon as the page
+// says that all is saved, which it says of a completed transaction, the number of the last note is reported out of the browser.
+const writes = `((from) => {
+	const root = document.querySelector("#job"), field = () => document.querySelector('[data-job-field="note-text"]');
+	let last = from;
+	const more = () => { for (let n = 1 + Math.floor(Math.random() * 3); n > 0; n--) {
+		field().value = "note " + ++last + " " + "x".repeat(last * 37 %% 700); field().dispatchEvent(new Event("input", {bubbles: true}));
+		document.querySelector('[data-job-do="note"]').click() } };
+	new MutationObserver(() => { if (root.dataset.kept === "saved") { acknowledged(last); setTimeout(more) } }).observe(root, {attributeFilter: ["data-kept"]});
+	more(); return true })(%d)`
+
+// tally is what was acknowledged before the browser was killed.
+type tally struct {
+	mu   sync.Mutex
+	last int
+}
+
+func (t *tally) take(_ context.Context, n float64) (chromedp.Void, error) {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	t.last = max(t.last, int(n))
+	return chromedp.Void{}, nil
+}
+
+func (t *tally) sum() int {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	return t.last
+}
+
+// A browser that is ended without warning (SIGKILL) in the middle of saves has, when it is started again on the same profile, every
+// save that was acknowledged, and of the others each whole or not at all.
+func TestAKilledBrowserLosesNothing(t *testing.T) {
+	site, profile := serving(t), t.TempDir()
+	start := func() (*visit, func()) {
+		b, err := browser.Start(context.Background(), profile)
+		require.NoError(t, err)
+		t.Cleanup(b.Kill)
+		tab, err := b.Open(browser.Phone)
+		require.NoError(t, err)
+		return &visit{t, site, tab}, b.Kill
+	}
+	v, kill := start()
+	id := v.beginJob("Killed often")
+	const full = 300 // notes; then they are removed, so that a save stays as long as a real one
+	acknowledged, lost, beyond, unacknowledged, began := 0, 0, 0, 0, time.Now()
+	last := 0
+	for round := range *kills {
+		count := &tally{last: last}
+		v.do(chromedp.ExposeFunc("acknowledged", count.take))
+		require.True(t, eval[bool](v, fmt.Sprintf(writes, last)))
+		// Not before something was acknowledged, then at any moment of some saves.
+		require.Eventually(t, func() bool { return count.sum() > last }, 15*time.Second, time.Millisecond)
+		time.Sleep(time.Duration(rand.IntN(250_000)) * time.Microsecond)
+		kill()
+		told := count.sum()
+
+		v, kill = start()
+		v.openJob("job/#job=" + id)
+		j := v.kept(id) // read strictly: whole
+		found := 0
+		for i, n := range j.Notes {
+			number := 0
+			_, err := fmt.Sscanf(n.Text, "note %d", &number)
+			require.NoError(t, err)
+			want := fmt.Sprintf("note %d %s", number, strings.Repeat("x", number*37%700))
+			require.Equal(t, job.Clean(want, 4000), n.Text, "each note is whole")
+			if i > 0 {
+				require.Equal(t, found+1, number, "none is missing between two")
+			}
+			found = number
+		}
+		if found < told {
+			lost += told - found
+			t.Errorf("kill %d: acknowledged up to note %d, found up to note %d", round+1, told, found)
+		}
+		if found > told {
+			beyond++
+		}
+		acknowledged += told - last
+		unacknowledged += max(0, found-told)
+		last = max(found, told)
+		if len(j.Notes) > full {
+			v.clear(id, j)
+		}
+	}
+	assert.Zero(t, lost)
+	fmt.Printf("killed %d times in %.0f s: %d acknowledged notes, %d lost; %d more were found whole that nobody had been told of, after %d of the kills\n",
+		*kills, time.Since(began).Seconds(), acknowledged, lost, unacknowledged, beyond)
+}
+
+// clear takes all notes but the last out of the kept job.
+func (v *visit) clear(id string, j *job.Job) {
+	v.Helper()
+	j.Notes = j.Notes[len(j.Notes)-1:]
+	head := eval[string](v, inStore(`got(db.transaction("jobheads").objectStore("jobheads").get(`+quote(id)+`))`))
+	v.keepRecord(id, head, job.Write(j))
+	v.open("about/") // the same address again would load nothing
+	v.openJob("job/#job=" + id)
+}
