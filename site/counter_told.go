@@ -18,8 +18,8 @@ var counter = told{
 		{
 			head: "A tablet for everybody",
 			says: []words.Msg{
-				"These manners are kept on this device alone, from the next page on, until you end them here.",
-				"Keys and letters are large. Nothing that is typed is kept. When nobody has touched the screen for the time below, a countdown of 20 seconds shows; then everything is cleared and the contents page opens. A touch keeps it.",
+				"These manners hold on this device alone, until you end them here.",
+				"Keys and letters are large. Nothing that is typed is kept. When nobody has touched the screen for the time below, a countdown of 20 seconds shows; then everything is cleared and the contents page opens. A touch keeps it. Cleared is whatever the book holds on this device: entries, countdowns, jobs. Use a device that holds none of your own.",
 				"Each page can print a slip, and show a square code that carries the figures away on the customer’s phone. Links to other sites are plain text.",
 				"These are manners and no lock: a device’s own setting for a single app is the lock.",
 			},
@@ -40,8 +40,7 @@ const embedExample = `<script src="https://HOST/embed/embed.js" defer></script>
 
 const frameExample = `<iframe src="https://HOST/embed/frame/en/?calculator=bed&amp;fixed=notch%3Dsquare&amp;hide=hold,skim"
   title="Notch to bed" width="100%" height="900"
-  sandbox="allow-scripts allow-same-origin allow-downloads allow-modals allow-popups"
-  allow="clipboard-write; screen-wake-lock"></iframe>`
+  sandbox="allow-scripts allow-same-origin allow-modals allow-popups allow-popups-to-escape-sandbox"></iframe>`
 
 const messageExample = `{ "setbook": 1, "kind": "answers", "calculator": "bed",
   "entry": "v=1&notch=square&width=1/2+in&…", "stale": false,
@@ -109,11 +108,10 @@ var embedding = told{
 			head: "Permissions, and what is lost without each",
 			rows: []named{
 				means("allow-scripts", "The calculator does not run at all."),
-				means("allow-same-origin", "The program cannot be loaded, nothing is kept, and nothing works out of reach of the network."),
-				means("allow-downloads", "A file cannot be saved."),
+				means("allow-same-origin", "Nothing of the book can be loaded into the frame."),
 				means("allow-modals", "A slip cannot be printed."),
 				means("allow-popups", "The link to the whole page does nothing."),
-				means("screen-wake-lock", "The screen cannot be kept on."),
+				means("allow-popups-to-escape-sandbox", "The whole page, once opened, is as restricted as the frame."),
 				means("storage", "Some browsers keep nothing for a frame of another site. Then every visit starts anew, and needs the network."),
 			},
 		},

@@ -19,8 +19,7 @@
       }
       const frame = document.createElement("iframe");
       frame.title = this.getAttribute("label") || this.getAttribute("calculator");
-      frame.allow = "clipboard-write; screen-wake-lock";
-      frame.setAttribute("sandbox", "allow-scripts allow-same-origin allow-downloads allow-modals allow-popups allow-popups-to-escape-sandbox");
+      frame.setAttribute("sandbox", "allow-scripts allow-same-origin allow-modals allow-popups allow-popups-to-escape-sandbox");
       frame.style.cssText = "display: block; width: 100%; height: 45rem; border: 0";
       const listen = (event) => {
         if (event.source !== frame.contentWindow || event.origin !== book.origin || event.data?.setbook !== 1) return;

@@ -9,11 +9,13 @@ import (
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"setbook/calc/qr"
 	"setbook/scripts/internal/browser"
+	"setbook/scripts/internal/npm"
 )
 
 // onCounter makes a page that of a tablet for everybody, whose clock can be put on.
@@ -135,9 +137,6 @@ func TestASlip(t *testing.T) {
 	require.NoError(t, err)
 	assert.Contains(t, string(pdf.Data), "/MediaBox [0 0 22", "80 mm are 226.8 points")
 	assert.LessOrEqual(t, len(pdfPage.FindAllString(string(pdf.Data), -1)), 2)
-	if dir := os.Getenv("SLIP"); dir != "" {
-		require.NoError(t, os.WriteFile(dir+"/slip.pdf", pdf.Data, 0o644))
-	}
 	_, err = browser.Call(v.tab, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
 	require.NoError(t, err)
 	for selector, printed := range map[string]bool{"h1": true, `[data-part="answers"]`: true, `[data-part="cautions"]`: true, `[data-key="width"]`: true,
@@ -222,4 +221,57 @@ func TestTwentyFaultsAreShown(t *testing.T) {
 	assert.Contains(t, v.text(`[data-part="sheet-said"]`), "not kept")
 	assert.False(t, eval[bool](v, `localStorage.getItem("setbook.sheet") !== null`))
 	assert.Equal(t, int64(390), eval[int64](v, `Math.max(document.documentElement.scrollWidth, innerWidth)`), "%v", eval[[]string](v, wide))
+}
+
+// TestAxeFindsNothingAtACounter looks at what only a counter shows: a calculator in a frame, alone as it stands there, a
+// tablet that counts down with a product chosen and a code shown, and a checked file.
+func TestAxeFindsNothingAtACounter(t *testing.T) {
+	path, err := npm.Axe.File("axe.min.js")
+	require.NoError(t, err)
+	axe, err := os.ReadFile(path)
+	require.NoError(t, err)
+	good, err := os.ReadFile("../../../testdata/sheets/datasheet.csv")
+	require.NoError(t, err)
+	bad, err := os.ReadFile("../../../testdata/datasheet_faults.csv")
+	require.NoError(t, err)
+	checks := func(text []byte) string {
+		return `(document.querySelector("#checker-text").value = ` + quote(string(text)) + `, document.querySelector('[data-check-do="check"]').click(), "")`
+	}
+	for _, state := range []struct{ name, page, do string }{
+		{"a frame", "embed/frame/en/?calculator=bed&fixed=notch%3Dround&hide=hold,skim&wide=1", `""`},
+		{"a frame in colours of its own", "embed/frame/en/?calculator=wait&paper=%23f4efe6&ink=%23201510&line=%237a0026", `""`},
+		{"a tablet", "batch/", `new Promise(done => { const i = setInterval(() => {
+			const choice = document.querySelector("[data-product]")
+			if (!choice) return
+			clearInterval(i)
+			choice.selectedIndex = 3
+			choice.dispatchEvent(new Event("change", {bubbles: true}))
+			document.querySelector('[data-do="carry"]').click()
+			document.dispatchEvent(new PointerEvent("pointerdown"))
+			ahead += 45000
+			document.dispatchEvent(new Event("visibilitychange"))
+			done("")
+		}) })`},
+		{"a good file", "datasheet/", checks(good[:3000])},
+		{"a bad file", "datasheet/", checks(bad)},
+	} {
+		t.Run(state.name, func(t *testing.T) {
+			scripts := []string{}
+			if state.name == "a tablet" {
+				scripts = []string{onCounter, `localStorage.setItem("setbook.sheet", ` + quote(string(good)) + `)`}
+			}
+			v := begin(t, browser.Phone, scripts...)
+			v.show(state.page)
+			eval[string](v, state.do)
+			eval[string](v, unfold)
+			v.do(chromedp.Evaluate[chromedp.Void](string(axe)))
+			for _, theme := range []string{"light", "dark"} {
+				eval[string](v, `(document.documentElement.dataset.theme = "`+theme+`", "")`)
+				eval[string](v, settled)
+				assert.Empty(t, eval[[]string](v, axeRuns), theme)
+			}
+			assert.Equal(t, int64(390), eval[int64](v, `Math.max(document.documentElement.scrollWidth, innerWidth)`), "%v", eval[[]string](v, wide))
+			assert.Empty(t, eval[[]string](v, `{ const focusing = false; `+smallTargets+` }`))
+		})
+	}
 }
