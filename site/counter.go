@@ -50,6 +50,7 @@ const (
 // framed is the page that stands in a frame of another page: the program puts the calculator into it that the address names.
 func (b *book) framed() ([]byte, error) {
 	f := frame{W: shell, A: b.assets, Title: b.reader.Word(frameTitle), Description: b.reader.Word(frameSays), Root: "../../../", Home: "../../../" + b.under}
+	f.Program = f.Root + b.assets.Whole // the address may name any calculator
 	f.Lang, f.Units, f.IsUS = b.reader.Language.Tag, "us", true
 	if name, ok := b.assets.Words[f.Lang]; ok {
 		f.Words = f.Root + name

@@ -9,6 +9,7 @@ import (
 	"encoding/json"
 	"html/template"
 	"io/fs"
+	"slices"
 	"strings"
 
 	"setbook/calc"
@@ -24,6 +25,7 @@ var files embed.FS
 // colours that a browser paints around a page.
 type Assets struct {
 	Style, Program, Boot, Icon, Touch, Manifest string
+	Whole                                       string            // the program with everything, for the pages that need it
 	Words                                       map[string]string // the messages of a language, by its tag
 	Edition                                     string            // tells one build of the program from another
 	Light, Dark                                 string
@@ -93,7 +95,7 @@ type book struct {
 type frame struct {
 	W                              phrases
 	A                              Assets
-	Lang, Units, Words             string
+	Lang, Units, Words, Program    string
 	Others                         []other
 	IsUS, IsMetric                 bool
 	Title, Description, Root, Home string
@@ -227,6 +229,7 @@ func (b *book) page(kind string, inside any, f frame) ([]byte, error) {
 	}
 	f.W, f.A, f.Home = shell, b.assets, f.Root
 	b.translated(&f)
+	f.Program = f.Root + b.program()
 	f.Main = template.HTML(strings.TrimSpace(main.String())) // already escaped by its template
 	f.Lang = b.reader.Language.Tag
 	f.Units, f.IsUS = "us", true
@@ -235,6 +238,20 @@ func (b *book) page(kind string, inside any, f frame) ([]byte, error) {
 	}
 	err := b.shell.ExecuteTemplate(&out, "page", f)
 	return out.Bytes(), err
+}
+
+// program is the one that the page being made has: the whole one for a long calculator, and for the pages that need more than
+// a calculator does.
+func (b *book) program() string {
+	page := strings.TrimSuffix(b.at, "index.html")
+	whole := slices.Contains([]string{"class/", "jobs/", "job/", "datasheet/"}, page)
+	for _, c := range b.calculators {
+		whole = whole || c.ID+"/" == page && c.Long
+	}
+	if whole {
+		return b.assets.Whole
+	}
+	return b.assets.Program
 }
 
 // folder is where the pages of a language stand, relative to the top of the site.

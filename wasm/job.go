@@ -56,7 +56,7 @@ func (d *desk) offerJobs() {
 	d.on(root, "input", nil, d.typeJob)
 	d.on(root, "change", nil, d.typeJob)
 	d.on(root, "click", nil, d.pressJob)
-	if c.root.ID() == "job-strip" {
+	if c.root.ID() == "job-strip" || !whole {
 		return
 	}
 	d.on(js.Global(), "hashchange", nil, func(*dom.BasicEvent) { d.showJobs() })
@@ -97,13 +97,14 @@ func (d *desk) showJobs() {
 	if c.root == nil {
 		return
 	}
-	switch c.root.ID() {
-	case "jobs":
-		d.showList()
-	case "job":
-		d.showJob()
-	case "job-strip":
+	switch id := c.root.ID(); {
+	case id == "job-strip":
 		d.showStrip()
+	case !whole:
+	case id == "jobs":
+		d.showList()
+	case id == "job":
+		d.showJob()
 	}
 }
 
@@ -205,6 +206,9 @@ func (d *desk) writeJob() {
 
 // lookAgain shows what another page of this phone has made of the job meanwhile, where nothing here waits to be saved.
 func (d *desk) lookAgain() {
+	if !whole {
+		return
+	}
 	c := &d.clerk
 	if c.list != nil {
 		d.readHeads()
@@ -226,6 +230,9 @@ func (d *desk) lookAgain() {
 
 // typeJob takes what a field holds.
 func (d *desk) typeJob(e *dom.BasicEvent) {
+	if !whole {
+		return // the strip over a calculator has no field
+	}
 	c := &d.clerk
 	if f, ok := around(e, "data-job-file"); ok {
 		d.openFile(f)
@@ -250,6 +257,9 @@ func (d *desk) typeJob(e *dom.BasicEvent) {
 
 // refreshJob writes every part that differs from what it was last given. A part in which somebody types is left until that is over.
 func (d *desk) refreshJob(focus string) {
+	if !whole {
+		return
+	}
 	c := &d.clerk
 	var parts []page.Part
 	switch {
@@ -335,7 +345,7 @@ func (d *desk) addressJobs() {
 	}
 	to := func(b *jobpage.Book) { b.Reader = d.reader }
 	switch {
-	case c.view != nil:
+	case whole && c.view != nil:
 		c.view.Address(to)
 		d.writeJob()
 	case c.strip != nil:

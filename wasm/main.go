@@ -54,8 +54,16 @@ func (d *desk) open() {
 	for _, root := range every(js.Global().Get("document"), "section.calculator[data-calculator]") {
 		steps = append(steps, func() { d.mount(root) })
 	}
-	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.offerJobs, d.openClass, d.openChecker, d.offerManners, d.live, d.followParent, d.shelve, d.prime, d.remember, d.offerUpdates)
+	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.offerJobs, d.openLarge, d.offerManners, d.live, d.followParent, d.shelve, d.prime, d.remember, d.offerUpdates)
 	d.next(steps)
+}
+
+// openLarge opens what only the whole program has.
+func (d *desk) openLarge() {
+	if whole {
+		d.openClass()
+		d.openChecker()
+	}
 }
 
 // next does the first of the steps now and the rest after a pause each.

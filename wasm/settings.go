@@ -52,7 +52,9 @@ func (d *desk) offerSettings() {
 	body := js.Global().Get("document").Get("body")
 	d.choice(body, "units", func() {
 		d.reader = d.settings()
-		d.run(nil, func() { d.class.address(d) })
+		if whole {
+			d.run(nil, func() { d.class.address(d) })
+		}
 		for _, s := range d.sections {
 			d.run(s.spoil, func() {
 				s.address(d)

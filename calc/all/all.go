@@ -19,32 +19,25 @@ import (
 	"setbook/calc/grout"
 	"setbook/calc/heat"
 	"setbook/calc/kit"
-	"setbook/calc/levels"
 	"setbook/calc/lift"
 	"setbook/calc/mixtemp"
 	"setbook/calc/movement"
-	"setbook/calc/nest"
 	"setbook/calc/pace"
 	"setbook/calc/paddle"
 	"setbook/calc/ripen"
 	"setbook/calc/sealant"
-	"setbook/calc/setout"
 	"setbook/calc/slope"
 	"setbook/calc/sound"
 	"setbook/calc/sun"
-	"setbook/calc/takeoff"
 	"setbook/calc/wait"
 )
 
-// questions are the calculators that stand alone, in the order of the work.
+// questions are the calculators that every program has, in the order of the work.
 var questions = []*calc.Calculator{
 	&sound.Calculator,
 	&cracks.Calculator,
 	&slope.Calculator,
-	&levels.Calculator,
-	&nest.Calculator,
 	&movement.Calculator,
-	&setout.Calculator,
 	&batch.Calculator,
 	&kit.Calculator,
 	&mixtemp.Calculator,
@@ -68,12 +61,21 @@ var questions = []*calc.Calculator{
 	&lift.Calculator,
 }
 
-// calculators has the one that orders from the others' entries in its place. They are handed to it, so that it knows none of them.
-var calculators = placed(takeoff.Of(questions))
+// calculators are these and, in the whole program, the large ones (large.go). Each stands in its stage, the large ones after the others.
+var calculators = inOrder(questions, large)
 
-func placed(c *calc.Calculator) []*calc.Calculator {
-	at := slices.IndexFunc(questions, func(q *calc.Calculator) bool { return q.Stage > c.Stage })
-	return slices.Insert(slices.Clone(questions), at, c)
+// inOrder puts calculators in the order of the work and leaves those of a stage as they stand.
+func inOrder(lists ...[]*calc.Calculator) (all []*calc.Calculator) {
+	for stage := range calc.Stages {
+		for _, list := range lists {
+			for _, c := range list {
+				if c.Stage == calc.Stage(stage) {
+					all = append(all, c)
+				}
+			}
+		}
+	}
+	return all
 }
 
 // Calculators lists every calculator, in the order of the work.

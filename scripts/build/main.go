@@ -48,7 +48,8 @@ func run(ctx context.Context, o build.Options) error {
 		return err
 	}
 	program, _ := r.File(r.Program)
+	whole, _ := r.File(r.Whole)
 	fmt.Printf("%d files in %s, version %s, in %s\n", len(r.Files), r.Dir, r.Version, r.Took.Round(time.Millisecond))
-	fmt.Printf("the program: %d bytes, %d with brotli\n", program.Size, program.Brotli)
+	fmt.Printf("the program of most pages: %d bytes, %d with brotli; the whole one: %d, %d\n", program.Size, program.Brotli, whole.Size, whole.Brotli)
 	return nil
 }

@@ -7,26 +7,38 @@ import (
 	"strings"
 )
 
-// parseBudget reads the budget's file: comments, then one line "740 KB". It gives
-// bytes; 1 KB is 1,000 of them.
-func parseBudget(text string) (int, error) {
-	bytes, lines := 0, 0
+// budgets are how many bytes each program may have as it travels.
+type budgets struct{ most, whole int }
+
+// parseBudget reads the budget's file: comments, then a line for each program, "most 850 KB" and "whole 1150 KB". 1 KB is 1,000
+// bytes.
+func parseBudget(text string) (b budgets, err error) {
+	lines := 0
 	for line := range strings.Lines(text) {
 		line = strings.TrimSpace(line)
 		if line == "" || strings.HasPrefix(line, "#") {
 			continue
 		}
-		number, unit, _ := strings.Cut(line, " ")
+		name, size, _ := strings.Cut(line, " ")
+		number, unit, _ := strings.Cut(size, " ")
+		of, ok := map[string]*int{"most": &b.most, "whole": &b.whole}[name]
 		n, err := strconv.Atoi(number)
-		if err != nil || n <= 0 || unit != "KB" {
-			return 0, fmt.Errorf("budget.txt: %q is not a size such as 740 KB", line)
+		if !ok || *of != 0 || err != nil || n <= 0 || unit != "KB" {
+			return b, fmt.Errorf("budget.txt: %q is not a program with its size, such as most 850 KB", line)
 		}
-		bytes, lines = n*1000, lines+1
+		*of, lines = n*1000, lines+1
 	}
-	if lines != 1 {
-		return 0, errors.New("budget.txt: want one line with a size, and comments that say why")
+	if lines != 2 {
+		return b, errors.New("budget.txt: want a line for each of the two programs, and comments that say why")
 	}
-	return bytes, nil
+	return b, nil
+}
+
+// hold compares both programs with their budgets.
+func (b budgets) hold(most, whole int) (string, error) {
+	note, err := holds(most, b.most)
+	also, wrong := holds(whole, b.whole)
+	return note + ", whole " + also, errors.Join(err, wrong)
 }
 
 // holds compares a size with the budget.

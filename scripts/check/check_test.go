@@ -12,10 +12,11 @@ import (
 )
 
 func TestBudget(t *testing.T) {
-	bytes, err := parseBudget("# why\n\n740 KB\n")
+	b, err := parseBudget("# why\n\nmost 740 KB\nwhole 900 KB\n")
 	require.NoError(t, err)
-	assert.Equal(t, 740_000, bytes)
-	for _, bad := range []string{"", "# 740 KB\n", "740\n", "740 MB\n", "KB\n", "-1 KB\n", "0 KB\n", "740 KB\n750 KB\n", "740.5 KB\n"} {
+	assert.Equal(t, budgets{740_000, 900_000}, b)
+	for _, bad := range []string{"", "# most 740 KB\n", "740", "740 KB\n", "740 MB", "KB", "-1 KB", "0 KB", "740 KB\nmost 750 KB", "740.5 KB"} {
+		bad = "whole 900 KB\nmost " + bad
 		_, err := parseBudget(bad)
 		assert.Error(t, err, "%q", bad)
 	}
@@ -31,12 +32,24 @@ func TestSizeHoldsToTheByte(t *testing.T) {
 	assert.NoError(t, err)
 	_, err = holds(740_001, 740_000)
 	assert.ErrorContains(t, err, "1 bytes over")
+	_, err = budgets{10_000, 20_000}.hold(10_000, 20_001)
+	assert.ErrorContains(t, err, "1 bytes over")
+	_, err = budgets{10_000, 20_000}.hold(10_001, 20_000)
+	assert.ErrorContains(t, err, "1 bytes over")
 }
 
 func TestFuzzTargetsAreFound(t *testing.T) {
 	const out = "FuzzRead\nFuzzLink\nok  \tsetbook/calc/unit\t0.003s\n?   \tsetbook/calc/x\t[no test files]\nFuzzParse\nok  \tsetbook/calc/link\t0.1s\n"
 	assert.Equal(t, []target{{"setbook/calc/unit", "FuzzRead"}, {"setbook/calc/unit", "FuzzLink"}, {"setbook/calc/link", "FuzzParse"}}, parseTargets(out))
 	assert.Empty(t, parseTargets("ok  \tsetbook/calc/unit\t0.003s\n"))
+}
+
+func TestKillsAreCounted(t *testing.T) {
+	note, err := killed("=== RUN   TestAKilled\nkilled 200 times in 600 s: 0 lost\n--- PASS: TestAKilled (1.00s)\nok\n")
+	require.NoError(t, err)
+	assert.Equal(t, "killed 200 times in 600 s: 0 lost", note)
+	_, err = killed("testing: warning: no tests to run\nok\n")
+	assert.ErrorContains(t, err, "no kill")
 }
 
 func lines(out string) []string { return strings.Split(strings.TrimSpace(out), "\n") }

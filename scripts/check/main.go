@@ -11,7 +11,7 @@ import (
 	"setbook/scripts/internal/repo"
 )
 
-const about = `Usage: go run ./scripts/check [-offline] [-short]
+const about = `Usage: go run ./scripts/check [-offline] [-short | -long]
 
 Checks the whole of Setbook, one line a stage with its time, and stops at the
 first fault. The last line counts the stages that passed and failed.
@@ -27,6 +27,8 @@ first fault. The last line counts the stages that passed and failed.
   build    the site builds
   size     the program is within scripts/check/budget.txt
   browser  the built site in Chromium, on screens of a phone and a tablet
+  kills    Chromium is ended without warning in the middle of saves, 20 times, or
+           200 with -long: nothing that the page called saved may be gone
 
 `
 
@@ -34,14 +36,17 @@ first fault. The last line counts the stages that passed and failed.
 type checker struct {
 	root           string
 	offline, short bool
+	long           bool
 	missing        []string // tools that are not there
-	program        int      // bytes of the built program with brotli
+	program        int      // bytes of the program that most pages have, with brotli
+	whole          int      // and of the whole one
 }
 
 func main() {
 	c := &checker{}
 	flag.BoolVar(&c.offline, "offline", false, "install nothing, and name what could not be checked")
 	flag.BoolVar(&c.short, "short", false, "leave out the fuzz spell and the browser")
+	flag.BoolVar(&c.long, "long", false, "kill the browser 200 times instead of 20")
 	flag.Usage = func() {
 		fmt.Fprint(flag.CommandLine.Output(), about)
 		flag.PrintDefaults()
@@ -63,6 +68,6 @@ func main() {
 func (c *checker) stages() []stage {
 	return []stage{
 		{"tools", c.tools}, {"format", c.format}, {"vet", c.vet}, {"tests", c.tests}, {"wasm", c.wasm},
-		{"fuzz", c.fuzz}, {"build", c.build}, {"size", c.size}, {"browser", c.browser},
+		{"fuzz", c.fuzz}, {"build", c.build}, {"size", c.size}, {"browser", c.browser}, {"kills", c.kills},
 	}
 }

@@ -42,7 +42,8 @@ type File struct {
 type Result struct {
 	Dir     string
 	Files   []File // in the order of their paths
-	Program string // path of the wasm
+	Program string // path of the program that most pages have
+	Whole   string // path of the one with everything
 	Version string
 	Took    time.Duration
 }
@@ -91,13 +92,14 @@ func Build(ctx context.Context, o Options) (Result, error) {
 	if !strings.HasPrefix(o.Base, "/") || !strings.HasSuffix(o.Base, "/") {
 		return Result{}, fmt.Errorf("the base %q must begin and end with a slash", o.Base)
 	}
-	wasm, exec, err := program(ctx, root)
+	var p parts
+	p.pocket, p.whole, p.exec, err = programs(ctx, root)
 	if err != nil {
 		return Result{}, err
 	}
 	t := tree{}
 	r := Result{Dir: o.Out}
-	if r.Program, r.Version, err = t.fill(wasm, exec, o); err != nil {
+	if r.Program, r.Whole, r.Version, err = t.fill(p, o); err != nil {
 		return Result{}, err
 	}
 	if r.Files, err = t.write(o.Out); err != nil {
@@ -107,35 +109,39 @@ func Build(ctx context.Context, o Options) (Result, error) {
 	return r, nil
 }
 
-// fill makes every file of the site from the program and what the source tree embeds.
-func (t tree) fill(wasm, exec []byte, o Options) (program, version string, err error) {
+// parts are what the compiler gives: the two programs and the script that runs either.
+type parts struct{ pocket, whole, exec []byte }
+
+// fill makes every file of the site from the programs and what the source tree embeds.
+func (t tree) fill(p parts, o Options) (program, whole, version string, err error) {
 	style, err := site.Style()
 	if err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	looks, err := stylesheet.Read(string(style))
 	if err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	boot, err := site.BootScript()
 	if err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	a := site.Assets{
 		Style:    t.hashed("setbook.css", style),
-		Program:  t.hashed("setbook.wasm", wasm),
-		Boot:     t.hashed("boot.js", append(slices.Concat(exec, []byte("\n")), boot...)),
+		Program:  t.hashed("setbook.wasm", p.pocket),
+		Whole:    t.hashed("setbook-whole.wasm", p.whole),
+		Boot:     t.hashed("boot.js", append(slices.Concat(p.exec, []byte("\n")), boot...)),
 		Manifest: "manifest.webmanifest",
-		Edition:  Hash(wasm)[:8],
+		Edition:  Hash(p.whole)[:8],
 		Light:    stylesheet.CSS(looks.Light["paper"]),
 		Dark:     stylesheet.CSS(looks.Dark["paper"]),
 	}
 	icons, err := t.icons(&a, icon.Colours{Paper: looks.Light["paper"], Ink: looks.Light["ink"], Chalk: looks.Light["chalk"]})
 	if err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	if a.Parents, err = site.Parents(o.Parents...); err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	a.Words = map[string]string{}
 	for _, l := range languages.All[1:] {
@@ -143,27 +149,27 @@ func (t tree) fill(wasm, exec []byte, o Options) (program, version string, err e
 	}
 	reader := site.Reader()
 	if t[a.Manifest], err = site.Manifest(reader, a, icons); err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	for _, l := range languages.All {
 		reader.Language = l
 		pages, err := site.Pages(all.Calculators(), reader, languages.All, a, o.Base)
 		if err != nil {
-			return "", "", err
+			return "", "", "", err
 		}
 		for _, p := range pages {
 			t[p.Path] = p.HTML
 		}
 	}
 	if t["embed/embed.js"], err = site.EmbedScript(); err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	if err := t.sheets(o.Sheets); err != nil {
-		return "", "", err
+		return "", "", "", err
 	}
 	version = t.version()
 	t["sw.js"], err = site.Worker(version, t.addresses())
-	return a.Program, version, err
+	return a.Program, a.Whole, version, err
 }
 
 // icons draws the icons and gives them as the manifest lists them. Each fills its square, so that a launcher may

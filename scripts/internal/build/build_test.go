@@ -25,9 +25,10 @@ import (
 func filled(t *testing.T, base string) tree {
 	t.Helper()
 	made := tree{}
-	program, version, err := made.fill([]byte("\x00asm a program"), []byte("class Go {}"), Options{Base: base})
+	program, whole, version, err := made.fill(parts{[]byte("\x00asm a program"), []byte("\x00asm another"), []byte("class Go {}")}, Options{Base: base})
 	require.NoError(t, err)
 	require.Contains(t, made, program)
+	require.Contains(t, made, whole)
 	require.NotEmpty(t, version)
 	return made
 }
@@ -282,7 +283,7 @@ func TestEveryFileHasItsHeaders(t *testing.T) {
 	rules, err := headers.Load("../../../netlify.toml")
 	require.NoError(t, err)
 	made := tree{}
-	_, _, err = made.fill([]byte("\x00asm"), []byte("class Go {}"), Options{Sheets: "../../../testdata/sheets"})
+	_, _, _, err = made.fill(parts{[]byte("\x00asm"), []byte("\x00asm "), []byte("class Go {}")}, Options{Sheets: "../../../testdata/sheets"})
 	require.NoError(t, err)
 	require.Contains(t, made, "sheets/datasheet.csv")
 	for p := range made {

@@ -1,0 +1,5 @@
+//go:build js && wasm && pocket
+
+package main
+
+const whole = false // see whole.go
