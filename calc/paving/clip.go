@@ -7,9 +7,9 @@ import (
 
 // A clipper cuts rings by a line square to the axes. It keeps its buffers from one cut to the next.
 //
-// Corners on the line count as on the kept side, as if the line stood a hair further out. So no corner is ever on the line,
-// every ring crosses it an even number of times, and way out and way in alternate along it: the first way out leads to the
-// first way in, and so on.
+// Corners on the line count as cut off, as if the line stood a hair further in. So no corner is ever on the line, every ring
+// crosses it an even number of times, and way out and way in alternate along it: the first way out leads to the first way
+// in, and so on. What only touches the line is joined to it or parted by it, a hole at it becomes a notch.
 type clipper struct {
 	outs, ins []crossing
 	chains    []chain
@@ -76,7 +76,7 @@ func (k *clipper) cut(rings [][]Point, s side, c float64) [][]Point {
 		for _, p := range r {
 			d := s.depth(p, c)
 			k.depths = append(k.depths, d)
-			if d >= 0 {
+			if d > 0 {
 				in++
 			}
 		}
@@ -94,49 +94,44 @@ func (k *clipper) cut(rings [][]Point, s side, c float64) [][]Point {
 func (k *clipper) split(r []Point, s side, c float64) {
 	n := len(r)
 	start := 0
-	for !(k.depths[start] < 0 && k.depths[(start+1)%n] >= 0) {
+	for !(k.depths[start] <= 0 && k.depths[(start+1)%n] > 0) {
 		start++
 	}
 	for i := 0; i < n; i++ {
 		a, b := (start+i)%n, (start+i+1)%n
 		p, q := r[a], r[b]
 		switch da, db := k.depths[a], k.depths[b]; {
-		case da < 0 && db >= 0:
+		case da <= 0 && db > 0:
 			p, x := meet(q, p, db, da, s, c)
 			x.chain = len(k.chains)
 			k.ins = append(k.ins, x)
-			points := make([]Point, 1, 6)
-			points[0] = p
-			if db > 0 {
-				points = append(points, q)
-			}
+			points := make([]Point, 2, 6)
+			points[0], points[1] = p, q
 			k.chains = append(k.chains, chain{points})
-		case da >= 0 && db >= 0:
+		case da > 0:
 			h := &k.chains[len(k.chains)-1]
-			h.points = append(h.points, q)
-		case da >= 0 && db < 0:
-			h := &k.chains[len(k.chains)-1]
-			e, x := meet(p, q, da, db, s, c)
-			x.chain = len(k.chains) - 1
-			k.outs = append(k.outs, x)
-			if da > 0 {
-				h.points = append(h.points, e)
+			if db <= 0 {
+				var x crossing
+				q, x = meet(p, q, da, db, s, c)
+				x.chain = len(k.chains) - 1
+				k.outs = append(k.outs, x)
 			}
+			h.points = append(h.points, q)
 		}
 	}
 }
 
 // meet is where an edge from p on the kept side to q crosses the line.
 func meet(p, q Point, dp, dq float64, s side, c float64) (Point, crossing) {
-	if dp > 0 {
+	if dq < 0 {
 		t := dp / (dp - dq)
 		if s >= right {
-			p = Point{c, p.Y + (q.Y-p.Y)*t}
+			q = Point{c, p.Y + (q.Y-p.Y)*t}
 		} else {
-			p = Point{p.X + (q.X-p.X)*t, c}
+			q = Point{p.X + (q.X-p.X)*t, c}
 		}
 	}
-	return p, crossing{at: s.at(p)}
+	return q, crossing{at: s.at(q)}
 }
 
 // join closes the chains along the line: from each way out to the next way in.

@@ -11,20 +11,21 @@ type Problem uint8
 
 // The problems.
 const (
-	FewCorners   Problem = iota // a ring with fewer than three corners
-	NotANumber                  // a corner that is nowhere
-	Repeated                    // a corner that repeats another of its ring
-	Crossing                    // two edges of a ring cross or touch
-	NoArea                      // a ring without area
-	HoleOutside                 // a hole outside the outline
-	HoleTouches                 // a hole that crosses or touches the outline or another hole: it belongs to the outline
-	BadPaver                    // a side that is not more than Sliver, or a joint that is not more than nought
-	BadOffset                   // an offset under nought or over a third
-	BadJoint                    // a soft joint of negative width, or a movement joint without width
-	SpanTooShort                // the longest span holds no paver with its joint
-	NothingLeft                 // the gaps take all of it
-	TooMany                     // more than MostPavers
-	TooFine                     // edges or gaps so near each other that they cannot be told apart
+	FewCorners     Problem = iota // a ring with fewer than three corners
+	NotANumber                    // a corner that is nowhere
+	Repeated                      // a corner that repeats another of its ring
+	Crossing                      // two edges of a ring cross or touch
+	NoArea                        // a ring without area
+	HoleOutside                   // a hole outside the outline
+	HoleTouches                   // a hole that crosses or touches the outline or another hole: it belongs to the outline
+	BadPaver                      // a side that is not more than Sliver, or a joint that is not more than nought
+	BadOffset                     // an offset under nought or over a third
+	BadJoint                      // a soft joint of negative width, or a movement joint without width
+	SpanTooShort                  // the longest span holds no paver with its joint
+	NothingLeft                   // the gaps take all of it
+	TooMany                       // more than MostPavers
+	TooFine                       // edges or gaps so near each other that they cannot be told apart
+	TooManyCorners                // more than MostCorners
 )
 
 // Fault is a problem and where it is.
@@ -35,8 +36,12 @@ type Fault struct {
 	Other   int // of Repeated, Crossing: the other corner
 }
 
-// MostPavers is how many places of whole pavers a layout may have.
-const MostPavers = 200_000
+// What may be asked for: so many places of whole pavers in the rectangle about the paving, and so many corners with those of
+// the holes. The work grows with the square of the corners.
+const (
+	MostPavers  = 200_000
+	MostCorners = 500
+)
 
 // closest is how near edges that do not meet may come, in micrometres.
 const closest = 100
@@ -45,6 +50,13 @@ const closest = 100
 func (o *Outline) Check() []Fault {
 	var faults []Fault
 	rings := append([][]Point{o.Corners}, o.Holes...)
+	corners := 0
+	for _, r := range rings {
+		corners += len(r)
+	}
+	if corners > MostCorners {
+		return []Fault{{Problem: TooManyCorners}}
+	}
 	for k, r := range rings {
 		if f, bad := checkRing(r); bad {
 			f.Hole = k

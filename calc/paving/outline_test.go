@@ -41,6 +41,7 @@ func TestProblemsAreNamed(t *testing.T) {
 		{"short span", Outline{Corners: sound}, p, Pattern{}, Joints{Movement: 12 * mmU, Longest: 600 * mmU}, Fault{Problem: SpanTooShort}},
 		{"all gap", Outline{Corners: rectangle(0, 0, 3000, 18), Edges: []Edge{Wall, Wall, Wall, Wall}}, p, Pattern{}, Joints{Perimeter: 10 * mmU}, Fault{Problem: NothingLeft}},
 		{"too many", Outline{Corners: rectangle(0, 0, 9e5, 9e5)}, p, Pattern{}, Joints{}, Fault{Problem: TooMany}},
+		{"too many corners", Outline{Corners: make([]Point, MostCorners+1)}, p, Pattern{}, Joints{}, Fault{Problem: TooManyCorners}},
 	} {
 		g, faults := Prepare(&c.outline, c.paver, c.pattern, c.joints)
 		assert.Nil(t, g, c.name)

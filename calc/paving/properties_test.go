@@ -290,3 +290,40 @@ func FuzzLay(f *testing.F) {
 		holds(t, j, g, &l)
 	})
 }
+
+// Corners on a coarse grid, so that much lies on one line, on the module, or a gap's width from the next: what is not refused
+// must hold too.
+func FuzzCoarse(f *testing.F) {
+	f.Add([]byte{0x00, 0x80, 0x88, 0x08}, []byte{0x22, 0x32, 0x33, 0x23}, uint8(7), uint8(0))
+	f.Add([]byte{0x00, 0xf0, 0xf8, 0x88, 0x8f, 0x0f}, []byte{0x44, 0x54, 0x55}, uint8(255), uint8(77))
+	f.Add([]byte{0x00, 0xf1, 0x02}, []byte{}, uint8(0), uint8(200))
+	f.Fuzz(func(t *testing.T, outline, hole []byte, edges, how uint8) {
+		if len(outline) > 24 || len(hole) > 12 {
+			return
+		}
+		coarse := func(bytes []byte, step float64) (ring []Point) {
+			for _, b := range bytes {
+				ring = append(ring, Point{float64(b>>4) * step * mm, float64(b&15) * step * mm})
+			}
+			return ring
+		}
+		step := [...]float64{100, 305, 152.5, 10}[how&3]
+		j := &job{outline: Outline{Corners: coarse(outline, step)}, paver: Paver{300 * mmU, 300 * mmU, 5 * mmU}}
+		if len(hole) > 0 {
+			j.outline.Holes = [][]Point{coarse(hole, step)}
+		}
+		for i := range outline {
+			j.outline.Edges = append(j.outline.Edges, Edge(edges>>(i%8)&1))
+		}
+		j.joints.Perimeter = [...]unit.Length{0, 10 * mmU, 5 * mmU, 50 * mmU}[how>>2&3]
+		j.joints.Movement, j.joints.Longest = 10*mmU, [...]unit.Length{0, 700 * mmU, 1220 * mmU, 3000 * mmU}[how>>4&3]
+		j.pattern.Turn = [...]unit.Angle{0, 45}[how>>6&1]
+		j.pattern.Offset = [...]float64{0, 1.0 / 3}[how>>7]
+		g, faults := j.prepare()
+		if len(faults) > 0 {
+			return
+		}
+		l := g.Lay(g.Start(Point{}))
+		holds(t, j, g, &l)
+	})
+}
