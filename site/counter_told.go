@@ -63,7 +63,7 @@ var embedding = told{
 				means("site-sheet", "A data sheet in the folder “sheets” of this book."),
 				means("units", "us or metric. Without it the visitor chooses."),
 				means("theme", "light or dark. Without it the device decides. It may be changed while the page is open."),
-				means("lang", "The language, where this book has it: en."),
+				means("lang", "The language, where this book has it: en for English."),
 				means("clear", "Seconds, 30 to 3600: the manners of a counter tablet, in the frame."),
 				means("label", "What the frame is called to those who do not see it."),
 			},
@@ -97,7 +97,8 @@ var embedding = told{
 		},
 		{
 			head: "What your page may say",
-			says: []words.Msg{"A named origin may post these and nothing else. The element has fill({width: \"3/8 in\"}) for the first."},
+			says: []words.Msg{"A named origin may post these and nothing else. The element has a method for the first."},
+			code: `document.querySelector("setbook-calculator").fill({ width: "3/8 in" })`,
 			rows: []named{
 				means("fields", "Texts by key, each with its unit. Fixed inputs stay as they are."),
 				means("theme", "light, dark or auto."),

@@ -35,7 +35,7 @@ func (r *reader) json(text string) (rows []row) {
 		o.want(',')
 	}
 	if !o.broken && o.next() != 0 {
-		o.stop("After the end of the list stands “{read}”.")
+		o.stop(words.Say("After the end of the list stands “{read}”.", words.Text("read", o.rest())))
 	}
 	return rows
 }
@@ -95,7 +95,7 @@ func (o *object) value(key string) string {
 			return ""
 		}
 	}
-	o.stop("A value is a text in quotes or a number, and “{read}” was read.")
+	o.stop(words.Say("A value is a text in quotes or a number, and “{read}” was read.", words.Text("read", o.rest())))
 	return ""
 }
 
@@ -130,9 +130,9 @@ func (o *object) want(c byte) {
 }
 
 // stop tells of what makes the rest unreadable.
-func (o *object) stop(m words.Msg) {
+func (o *object) stop(l words.Line) {
 	if !o.broken {
-		o.fail(o.line, "", m, words.Text("read", o.rest()))
+		o.tell(o.line, "", l)
 		o.broken = true
 	}
 }
@@ -146,7 +146,7 @@ func (o *object) rest() string {
 // quoted reads a text in quotes.
 func (o *object) quoted() string {
 	if o.next() != '"' {
-		o.stop("A name in quotes was expected, and “{read}” was read. What follows is not read.")
+		o.stop(words.Say("A name in quotes was expected, and “{read}” was read. What follows is not read.", words.Text("read", o.rest())))
 		return ""
 	}
 	from := o.at
@@ -159,7 +159,7 @@ func (o *object) quoted() string {
 			return b.String()
 		case c < ' ':
 			o.at = from
-			o.stop("A closing quote was expected on the line of “{read}”. What follows is not read.")
+			o.stop(words.Say("A closing quote was expected on the line of “{read}”. What follows is not read.", words.Text("read", o.rest())))
 			return ""
 		case c == '\\':
 			o.at++
@@ -173,7 +173,7 @@ func (o *object) quoted() string {
 		}
 	}
 	o.at = from
-	o.stop("A closing quote was expected on the line of “{read}”. What follows is not read.")
+	o.stop(words.Say("A closing quote was expected on the line of “{read}”. What follows is not read.", words.Text("read", o.rest())))
 	return ""
 }
 
@@ -199,7 +199,7 @@ func (o *object) escape(b *strings.Builder) {
 			return
 		}
 	}
-	o.stop("This is no escape of JSON: “{read}”. What follows is not read.")
+	o.stop(words.Say("This is no escape of JSON: “{read}”. What follows is not read.", words.Text("read", o.rest())))
 }
 
 // unicodeEscape is the value of a text that begins with u0000, or -1.
