@@ -6,7 +6,7 @@ import "math"
 type ruler struct {
 	size, joint, wide float64 // the paver, the hard and the movement joint along the axis
 	lo, hi            float64 // ends of what is paved
-	from, to          float64 // ends of the outline
+	from, to          float64 // the same with the perimeter gap: spans are measured from here
 	limit             float64 // the longest span; 0: none
 	inner             []float64
 	stops             []stop
@@ -23,8 +23,9 @@ func (r *ruler) module() float64 { return r.size + r.joint }
 // rulers measure the ground along the rows and across them.
 func (g *Ground) rulers() (x, y ruler) {
 	joint, wide, limit := float64(g.paver.Joint), float64(g.joints.Movement), float64(g.joints.Longest)
-	x = ruler{float64(g.paver.L), joint, wide, g.reach.X0, g.reach.X1, g.extent.X0, g.extent.X1, limit, nil, nil}
-	y = ruler{float64(g.paver.W), joint, wide, g.reach.Y0, g.reach.Y1, g.extent.Y0, g.extent.Y1, limit, nil, nil}
+	gap, in, out := float64(g.joints.Perimeter), &g.reach, &g.extent
+	x = ruler{float64(g.paver.L), joint, wide, in.X0, in.X1, math.Max(out.X0, in.X0-gap), math.Min(out.X1, in.X1+gap), limit, nil, nil}
+	y = ruler{float64(g.paver.W), joint, wide, in.Y0, in.Y1, math.Max(out.Y0, in.Y0-gap), math.Min(out.Y1, in.Y1+gap), limit, nil, nil}
 	for _, p := range g.inner {
 		x.inner, y.inner = append(x.inner, p.X), append(y.inner, p.Y)
 	}

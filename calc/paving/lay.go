@@ -37,8 +37,8 @@ func (l *layer) lay() {
 	x, y := l.rulers()
 	xs, ys := x.spans(l.Grid.X), y.spans(l.Grid.Y)
 	l.LinesX, l.LinesY = lines(xs), lines(ys)
-	l.SpanX = unit.Length(longest(l.LinesX, l.extent.X0, l.extent.X1))
-	l.SpanY = unit.Length(longest(l.LinesY, l.extent.Y0, l.extent.Y1))
+	l.SpanX = unit.Length(longest(l.LinesX, x.from, x.to))
+	l.SpanY = unit.Length(longest(l.LinesY, y.from, y.to))
 	if !l.tally {
 		l.soft(xs, ys)
 	}

@@ -62,8 +62,8 @@ type Pattern struct {
 	Turn   unit.Angle // of the rows against the site's x axis, counterclockwise
 }
 
-// Joints are the soft joints: the widths, and the longest span between movement joints, centre to centre, or from the
-// outline's end to the first centre. Longest 0: no movement joints.
+// Joints are the soft joints: the widths, and the longest span between movement joints, centre to centre, or from the end of
+// the paving with its perimeter gap to the first centre. Longest 0: no movement joints.
 type Joints struct {
 	Movement   unit.Length // width of a movement joint
 	Perimeter  unit.Length // gap kept at what restrains

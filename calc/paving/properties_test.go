@@ -22,11 +22,16 @@ func holds(t *testing.T, j *job, g *Ground, l *Layout) {
 		require.GreaterOrEqual(t, a, -1e-9*g.area, name)
 	}
 	if limit := float64(j.joints.Longest); limit > 0 {
+		end := func(at, gap, last float64) float64 {
+			return at + math.Copysign(min(math.Abs(gap), math.Abs(last-at)), gap)
+		}
+		by := float64(j.joints.Perimeter)
 		for _, axis := range []struct {
 			span   unit.Length
 			lines  []float64
 			lo, hi float64
-		}{{l.SpanX, l.LinesX, g.extent.X0, g.extent.X1}, {l.SpanY, l.LinesY, g.extent.Y0, g.extent.Y1}} {
+		}{{l.SpanX, l.LinesX, end(g.reach.X0, -by, g.extent.X0), end(g.reach.X1, by, g.extent.X1)},
+			{l.SpanY, l.LinesY, end(g.reach.Y0, -by, g.extent.Y0), end(g.reach.Y1, by, g.extent.Y1)}} {
 			ends := append(append([]float64{axis.lo}, axis.lines...), axis.hi)
 			for i := 1; i < len(ends); i++ {
 				require.LessOrEqual(t, ends[i]-ends[i-1], limit+near, "span")
