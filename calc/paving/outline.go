@@ -21,7 +21,7 @@ const (
 	BadPaver                      // a side that is not more than Sliver, or a joint that is not more than nought
 	BadOffset                     // an offset under nought or over a third
 	BadJoint                      // a soft joint of negative width, or a movement joint without width
-	SpanTooShort                  // the longest span holds no paver with its joint
+	SpanTooShort                  // the longest span holds no paver with the joints on both sides of it
 	NothingLeft                   // the gaps take all of it
 	TooMany                       // more than MostPavers
 	TooFine                       // edges or gaps so near each other that they cannot be told apart
@@ -171,7 +171,7 @@ func check(p Paver, pattern Pattern, j Joints) []Fault {
 	if !(j.Perimeter >= 0 && j.Structural >= 0 && j.Movement >= 0) || j.Longest > 0 && j.Movement <= 0 {
 		faults = append(faults, Fault{Problem: BadJoint})
 	}
-	if j.Longest > 0 && j.Longest < max(p.L, p.W)+j.Movement {
+	if j.Longest > 0 && j.Longest < max(p.L, p.W)+j.Movement+j.Perimeter {
 		faults = append(faults, Fault{Problem: SpanTooShort})
 	}
 	return faults
