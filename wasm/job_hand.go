@@ -16,6 +16,7 @@ const (
 	jobNoCopy   words.Msg = "The browser would not copy. Save the file instead."
 	jobTooLarge words.Msg = "This job is too large for a link or a code. Hand it on as a file."
 	jobNoShare  words.Msg = "This browser cannot share a file. Save it, and send it as you send any other."
+	jobCode     words.Msg = "Scan this with the other phone’s camera. It holds the whole job."
 	jobLinked   words.Msg = "Link copied. It holds the whole job: whoever opens it sees it before anything is kept."
 )
 
@@ -51,7 +52,17 @@ func (d *desk) handOn(do string) {
 			return
 		}
 		top := js.Global().Get("URL").New(c.book.Root+"jobs/#"+packed, dom.GetWindow().Location().Href()).Get("href").String()
-		d.clip(top, jobLinked)
+		if do == "link" {
+			d.clip(top, jobLinked)
+			return
+		}
+		made, drawn := c.book.Code(top)
+		if place, ok := find(c.root.Underlying(), "[data-code]"); !drawn || !ok {
+			d.handed(jobTooLarge)
+		} else {
+			place.SetInnerHTML(made)
+			d.handed(jobCode)
+		}
 	}
 }
 

@@ -26,6 +26,10 @@ func (d *desk) pressJob(e *dom.BasicEvent) {
 	}
 	do, what := b.GetAttribute("data-job-do"), b.GetAttribute("data-job-id")
 	switch {
+	case do == "go":
+		if part, ok := find(c.root.Underlying(), `[data-go="`+what+`"]`); ok {
+			part.Call("scrollIntoView")
+		}
 	case do == "print":
 		js.Global().Call("print")
 	case do == "file" || do == "share" || do == "link" || do == "code" || do == "copy":

@@ -125,8 +125,11 @@ func troubleOf(err error) jobpage.Trouble {
 		return jobpage.NoStorage
 	case errors.Is(err, errNewer):
 		return jobpage.NewerBase
-	case errors.Is(err, idb.NewDOMException("QuotaExceededError")):
+	case errors.Is(err, idb.NewDOMException(noRoom)):
 		return jobpage.Full
 	}
 	return jobpage.Failed
 }
+
+// noRoom is what the browser calls a storage that is full (Indexed Database API 3.0).
+const noRoom = "QuotaExceededError"

@@ -87,7 +87,7 @@ func (d *daysMix) powder(v *View) string {
 		mass = v.Reader.Style.Print(unit.Fig(d.mass, unit.PoundKg))
 	}
 	if d.bags > 0 {
-		bags = v.Reader.Line(words.Say("{count} bags", words.Is("count", d.bags, unit.Bare)))
+		bags = v.bags(d.bags)
 	}
 	return join(mass, bags)
 }

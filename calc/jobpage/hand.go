@@ -5,6 +5,7 @@ import (
 
 	"setbook/calc/countdown"
 	"setbook/calc/job"
+	"setbook/calc/qr"
 	"setbook/calc/words"
 )
 
@@ -23,6 +24,19 @@ func FileName(j *job.Job) string {
 	at := j.Changed.At(0)
 	year, month, day := at.Date.Civil()
 	return "setbook-" + strings.Join(append(parts, countdown.Pad(year, 4), countdown.Pad(month, 2), countdown.Pad(day, 2)), "-") + ".json"
+}
+
+// Code draws a link as a code to be scanned. It reports false where the link is too long for one. It is black on white on any page:
+// a camera reads no other.
+func (b *Book) Code(text string) (string, bool) {
+	c, ok := qr.Of(text)
+	if !ok {
+		return "", false
+	}
+	w := b.writer()
+	w.Put(`<svg class="job-code" viewBox="%" role="img" aria-label="%"><rect width="100%" height="100%" fill="white"/><path fill="black" d="%"/></svg>`,
+		c.Box(), w.r.Word("A code that holds the whole job"), "%", "%", c.Path())
+	return w.String(), true
 }
 
 // Absent is the page of a job that is not here.

@@ -103,7 +103,6 @@ func (v *View) sheet(now countdown.Instant) string {
 	}
 	v.fact(w, "Handed over", handed)
 	w.Put(`</dl></header>`)
-	v.drawings(w)
 	v.used(w)
 	v.conditions(w)
 	v.checked(w)
@@ -114,6 +113,7 @@ func (v *View) sheet(now countdown.Instant) string {
 	v.cautions(w)
 	v.sources(w)
 	v.made(w, now)
+	v.drawings(w)
 	w.Put(`</article>`)
 	return w.String()
 }
@@ -208,7 +208,7 @@ func (v *View) conditions(w *writer) {
 		w.endTable()
 	}
 	if t := v.Job.Weather; t.When != 0 {
-		w.Put(`<p class="paper-note">%</p>`, join(w.r.Line(words.Say("Weather as entered {when}:", words.Also("when", v.stamp(t.When)))),
+		w.Put(`<p class="paper-note">%</p>`, join(w.r.Line(words.Say("Weather as entered {when}", words.Also("when", v.stamp(t.When)))),
 			v.reading("Air", v.shown(job.Air.Input, t.Air)), v.reading("Surface", v.shown(job.Surface.Input, t.Surface)),
 			v.reading("Relative humidity", v.shown(job.Humidity.Input, t.Humidity)), v.reading("Wind", v.shown(job.Wind.Input, t.Wind))))
 	}
@@ -262,15 +262,7 @@ func (v *View) times(w *writer) {
 // figures are the answers wanted most of each sum but those of the day's weather.
 func (v *View) figures(w *writer) {
 	first := true
-	for _, e := range v.Job.Entries {
-		c, ok := v.Find(e.Calculator)
-		if !ok || c.Stage == calc.Weather || c.Stage == calc.Handling {
-			continue
-		}
-		s := v.solve(e.Calculator, e.Link)
-		if s == nil {
-			continue
-		}
+	v.each(func(e job.Entry, s *calc.Sheet) {
 		var told []string
 		for i := range s.Answers {
 			if a := &s.Answers[i]; a.Main {
@@ -278,14 +270,14 @@ func (v *View) figures(w *writer) {
 			}
 		}
 		if len(told) == 0 {
-			continue
+			return
 		}
 		if first {
 			w.table("Worked out", "Sum", "Answer")
 			first = false
 		}
 		w.row(v.entryName(e), join(told...))
-	}
+	})
 	if !first {
 		w.endTable()
 	}
@@ -305,27 +297,37 @@ func (v *View) lines(w *writer, title words.Msg, text string) {
 	w.Put(`</ul></section>`)
 }
 
-// cautions are those of the sums, each once, the gravest first; a note stays with its sum.
+// cautions are those that whoever walks on the finished face needs, and what a sum says to stop at. The others stay with their sums.
 func (v *View) cautions(w *writer) {
 	w.put(`<section class="paper-part"><h2>%</h2><ul class="paper-list">`, "Cautions")
-	w.put(`<li>%</li>`, "Cutting and grinding this surface throws silica dust: cut wet or with suction, and wear a mask. Fresh mortar and grout burn the skin.")
+	w.put(`<li>%</li><li>%</li><li>%</li><li>%</li>`,
+		"Cutting, grinding or drilling this surface throws silica dust: wet, or with suction, and with a mask. Fresh mortar and grout burn the skin.",
+		"Wet or frosted, a sloped face is slippery.",
+		"A sealed joint is open to the slab: never grout it or bridge it. Look at the sealant once a year, and have it renewed where it lets go.",
+		"No vehicle, and no load heavier than it was laid for. A loose paver is heavy and has sharp edges: keep off it until it is set anew.")
 	seen := map[string]bool{}
-	for _, severity := range []calc.Severity{calc.Stop, calc.Care} {
-		for _, e := range v.Job.Entries {
-			s := v.solve(e.Calculator, e.Link)
-			if s == nil {
-				continue
-			}
-			for _, c := range s.Cautions {
-				text := w.r.Line(c.Says)
-				if c.Severity == severity && !seen[text] {
-					seen[text] = true
-					w.Put(`<li>%</li>`, text)
-				}
+	v.each(func(_ job.Entry, s *calc.Sheet) {
+		for _, c := range s.Cautions {
+			if text := w.r.Line(c.Says); c.Severity == calc.Stop && !seen[text] {
+				seen[text] = true
+				w.Put(`<li><b>%</b>: %</li>`, w.r.Word("Stop"), text)
 			}
 		}
-	}
+	})
 	w.Put(`</ul></section>`)
+}
+
+// each goes over the sums of the work itself that can be worked: not those of the day's weather, nor of who lifts what.
+func (v *View) each(do func(e job.Entry, s *calc.Sheet)) {
+	for _, e := range v.Job.Entries {
+		c, ok := v.Find(e.Calculator)
+		if !ok || c.Stage == calc.Weather || c.Stage == calc.Handling {
+			continue
+		}
+		if s := v.solve(e.Calculator, e.Link); s != nil {
+			do(e, s)
+		}
+	}
 }
 
 // sources lists what the figures rest on, each once with its date.
@@ -341,17 +343,10 @@ func (v *View) sources(w *writer) {
 			w.Put(`<li>%</li>`, text)
 		}
 	}
-	for _, e := range v.Job.Entries {
-		s := v.solve(e.Calculator, e.Link)
-		if s == nil {
-			continue
+	v.each(func(_ job.Entry, s *calc.Sheet) {
+		for i := range s.Steps {
+			cite(s.Steps[i].Cite)
 		}
-		for _, st := range s.Steps {
-			cite(st.Cite)
-		}
-		for _, c := range s.Cautions {
-			cite(c.Cite)
-		}
-	}
+	})
 	w.put(`</ul><p class="paper-note">%</p></section>`, "Each is named with its edition or date. Where a line of a sum has no source it says so on its own page.")
 }

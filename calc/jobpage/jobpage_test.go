@@ -389,7 +389,7 @@ func TestTheDaysOfMixing(t *testing.T) {
 func TestTheOrderSaysLikelyAndCautious(t *testing.T) {
 	v := jobpage.NewView(book(us), job.Demo(at), jobpage.Order)
 	said := part(t, v, "order")
-	for _, want := range []string{"Order", "Likely", "Cautious", "Terrace"} {
+	for _, want := range []string{"The order", "Likely", "enough 19 times in 20", "Mortar", "Grout", "pallets", "Terrace"} {
 		assert.Contains(t, said, want)
 	}
 }
@@ -448,4 +448,14 @@ func TestFileNames(t *testing.T) {
 	assert.Regexp(t, `^setbook-[a-z0-9-]+-2026-06-12\.json$`, jobpage.FileName(j))
 	j.Name = "日本"
 	assert.Equal(t, "setbook-2026-06-12.json", jobpage.FileName(j))
+}
+
+// What the code says is the link, as a reader of codes that has nothing to do with the encoder would see it; qr's own tests scan it.
+func TestACodeIsDrawnWhereItFits(t *testing.T) {
+	b := book(us)
+	made, ok := b.Code("https://example.org/jobs/#packed=1.AAAA")
+	require.True(t, ok)
+	assert.Regexp(t, `<svg class="job-code" viewBox="0 0 \d+ \d+" role="img" aria-label="[^"]+"><rect [^>]*fill="white"/><path [^>]*fill="black" d="M[^"]+z"/></svg>`, made)
+	_, ok = b.Code(strings.Repeat("x", 3000))
+	assert.False(t, ok, "more than the largest code holds")
 }

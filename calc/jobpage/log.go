@@ -46,9 +46,18 @@ func (v *View) mixes(now countdown.Instant) string {
 // amount is that of a mix as the reader reads it.
 func (v *View) amount(text string) string {
 	if count, ok := (&job.Mix{Amount: text}).Bags(); ok {
-		return v.Reader.Line(words.Say("{count} bags", words.Is("count", count, unit.Bare)))
+		return v.bags(count)
 	}
 	return v.shown(job.Powder.Input, text)
+}
+
+// bags says a number of bags, one of them too.
+func (v *View) bags(count unit.Number) string {
+	says := words.Msg("{count} bags")
+	if count == 1 {
+		says = "{count} bag"
+	}
+	return v.Reader.Line(words.Say(says, words.Is("count", count, unit.Bare)))
 }
 
 func (v *View) lot(lot string) string {

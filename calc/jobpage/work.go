@@ -31,17 +31,25 @@ func (v *View) workFrame(w *writer, now countdown.Instant) {
 	w.Put(`<header class="question">`)
 	w.part("title", v.title(now))
 	w.Put(`</header>`)
+	w.Put(`<div class="job-go" role="group" aria-label="%">`, w.r.Word("Parts of this page"))
+	for _, p := range [...]struct {
+		part string
+		says words.Msg
+	}{{"sums", "Sums"}, {"weather", "Weather"}, {"mixes", "Mixes"}, {"checks", "Contact"}, {"notes", "Notes"}, {"paper", "Paper"}} {
+		w.do("go", p.part, p.says, "")
+	}
+	w.Put(`</div>`)
 	v.part(w, "undo", v.undone(now))
 	v.part(w, "day", v.day(now))
-	w.Put(`<div class="job-columns"><section class="job-section">`)
+	w.Put(`<div class="job-columns"><section class="job-section" data-go="sums">`)
 	v.part(w, "sums", v.sums(now))
 	v.begin(w)
-	w.Put(`</section><section class="job-section">`)
+	w.Put(`</section><section class="job-section" data-go="weather">`)
 	w.put(`<h2>%</h2><p class="note">%</p><div class="asks job-pairs">`, "Weather", "Typed once, it stands in every sum that is opened from this job.")
 	for _, key := range []string{"air", "surface", "humidity", "wind"} {
 		v.ask(w, key)
 	}
-	w.Put(`</div></section><section class="job-section">`)
+	w.Put(`</div></section><section class="job-section" data-go="mixes">`)
 	w.put(`<h2>%</h2><div class="asks job-pairs">`, "Mixes")
 	for _, key := range []string{"mix-amount", "mix-product", "mix-lot", "mix-air", "mix-surface"} {
 		v.ask(w, key)
@@ -49,7 +57,7 @@ func (v *View) workFrame(w *writer, now countdown.Instant) {
 	v.add(w, "mix", "Mixed now: put it in the log")
 	w.Put(`</div>`)
 	v.part(w, "mixes", v.mixes(now))
-	w.Put(`</section><section class="job-section">`)
+	w.Put(`</section><section class="job-section" data-go="checks">`)
 	w.put(`<h2>%</h2><p class="note">%</p><div class="asks job-pairs">`, "Contact checks", "Lift a paver at the start, at each change of mix or weather, and whenever the combed ridges look dull.")
 	for _, key := range []string{"check-where", "check-contact", "check-corners", "check-note"} {
 		v.ask(w, key)
@@ -57,13 +65,13 @@ func (v *View) workFrame(w *writer, now countdown.Instant) {
 	v.add(w, "check", "Checked now: put it in the log")
 	w.Put(`</div>`)
 	v.part(w, "checks", v.checks(now))
-	w.Put(`</section><section class="job-section">`)
+	w.Put(`</section><section class="job-section" data-go="notes">`)
 	w.put(`<h2>%</h2><div class="asks">`, "Notes")
 	v.ask(w, "note-text")
 	v.add(w, "note", "Put the note in the diary")
 	w.Put(`</div>`)
 	v.part(w, "notes", v.notes(now))
-	w.Put(`</section><section class="job-section">`)
+	w.Put(`</section><section class="job-section" data-go="paper">`)
 	w.put(`<h2>%</h2>`, "Paper")
 	v.entry(w, v.Href(v.Job.ID, HandOver), "Hand-over sheet", "What the client keeps: drawing, materials with lots, conditions, checks, times, care.")
 	v.entry(w, v.Href(v.Job.ID, Order), "Order", "What to buy, likely and cautious, from the sums of this job.")
@@ -103,8 +111,9 @@ func (v *View) handOn(w *writer) {
 	w.do("file", "", "Save as a file", "")
 	w.do("share", "", "Share the file", "")
 	w.do("link", "", "Copy a link", "")
+	w.do("code", "", "Show a code to scan", "")
 	w.do("copy", "", "Copy the file’s text", "")
-	w.Put(`</div><p class="said" data-said="hand-on" role="status"></p>`)
+	w.Put(`</div><p class="said" data-said="hand-on" role="status"></p><div data-code></div>`)
 	w.unfold()
 }
 
@@ -121,7 +130,7 @@ func (v *View) begin(w *writer) {
 				w.put(`<h3>%</h3>`, title)
 				first = false
 			}
-			text := v.Job.Fed(job.Entry{Calculator: c.ID, Link: "v=1"}, v.Find)
+			text := v.fed(job.Entry{Calculator: c.ID, Link: "v=1"})
 			if text == "v=1" {
 				text = ""
 			}
@@ -155,11 +164,11 @@ func (v *View) day(now countdown.Instant) string {
 			text := ""
 			for _, e := range v.Job.Entries {
 				if e.ID == n.Entry {
-					text = v.Job.Fed(e, v.Find)
+					text = v.fed(e)
 				}
 			}
 			if text == "" {
-				text = v.Job.Fed(job.Entry{Calculator: n.Calculator, Link: "v=1"}, v.Find)
+				text = v.fed(job.Entry{Calculator: n.Calculator, Link: "v=1"})
 			}
 			w.Put(`<li><a class="entry" href="%"><span class="entry-title">%</span></a></li>`, v.sumHref(n.Calculator, n.Entry, text), w.r.Line(n.Says))
 		}
@@ -248,7 +257,7 @@ func (v *View) sums(countdown.Instant) string {
 func (v *View) sum(w *writer, e job.Entry, known bool) {
 	name, href := v.entryName(e), ""
 	if known {
-		href = v.sumHref(e.Calculator, e.ID, v.Job.Fed(e, v.Find))
+		href = v.sumHref(e.Calculator, e.ID, v.fed(e))
 	}
 	w.Put(`<li class="count"><details data-fold="sum-%"><summary><span class="count-what"><b class="count-name" dir="auto">%</b> <span class="count-ends">%</span></span></summary>`,
 		e.ID, name, v.first(e))
@@ -274,7 +283,7 @@ func (v *View) first(e job.Entry) string {
 	if c, ok := v.Find(e.Calculator); !ok || c.Long {
 		return ""
 	}
-	s := v.solve(e.Calculator, v.Job.Fed(e, v.Find))
+	s := v.solve(e.Calculator, v.fed(e))
 	if s == nil {
 		return ""
 	}

@@ -535,6 +535,23 @@ func TestAJobIsHandedOn(t *testing.T) {
 	assert.Regexp(t, `^shared setbook-courtyard-demo-job-[\d-]+\.json\.txt \{`, eval[string](v, `window.files[1]`), "a browser that shares no JSON shares text")
 }
 
+// A small job fits a code, which is drawn black on white on a dark page too; a large one is said to be too large.
+func TestAJobAsACode(t *testing.T) {
+	v := begin(t, browser.Phone)
+	v.beginJob("North terrace")
+	v.press(`[data-theme-choice="dark"]`)
+	v.jobDo("code")
+	v.wait(`document.querySelector("#job svg.job-code path")`)
+	assert.Equal(t, "white black", eval[string](v, `[...document.querySelectorAll("#job svg.job-code > *")].map(e => e.getAttribute("fill")).join(" ")`))
+	for range 3 {
+		eval[bool](v, `(f => { f.value = Array.from({length: 500}, () => Math.random().toString(36)).join(" ").slice(0, 3900); f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector('[data-job-field="note-text"]'))`)
+		v.jobDo("note")
+		v.saved()
+	}
+	v.jobDo("code")
+	v.wait(`document.querySelector('[data-said="hand-on"]').innerText.includes("too large")`)
+}
+
 // The sum of a page belongs to a job by a press, and is kept in it from then on.
 func TestASumOfAJob(t *testing.T) {
 	v := begin(t, browser.Phone)
@@ -652,7 +669,7 @@ func TestTheDemoJobFromSlabToHandOver(t *testing.T) {
 	require.NoError(t, err)
 
 	v.openJob("job/#job=" + id + "&view=order")
-	assert.Contains(t, v.text(`#job [data-part="order"]`), "Cautious")
+	assert.Contains(t, v.text(`#job [data-part="order"]`), "enough 19 times in 20")
 	_, sheets := v.paper(8.27, 11.69)
 	assert.True(t, 1 <= sheets && sheets <= 3, "%d sheets", sheets)
 	assert.Empty(t, v.tab.Faults())
