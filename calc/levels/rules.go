@@ -2,7 +2,6 @@ package levels
 
 import (
 	"math"
-	"slices"
 
 	"setbook/calc/surface"
 	"setbook/calc/unit"
@@ -133,14 +132,10 @@ func flatLines(g *surface.Grid) (lines []flatLine) {
 	for col := range g.Wide {
 		take(false, col, col, g.Wide, g.Deep, g.StepY)
 	}
-	slices.SortStableFunc(lines, func(a, b flatLine) int {
-		switch {
-		case a.Rough() > b.Rough():
-			return -1
-		case a.Rough() < b.Rough():
-			return 1
+	for i := range lines { // sorted by hand: they are few, and the library's sort costs the program 6 KB
+		for k := i; k > 0 && lines[k].Rough() > lines[k-1].Rough(); k-- {
+			lines[k], lines[k-1] = lines[k-1], lines[k]
 		}
-		return 0
-	})
+	}
 	return lines
 }
