@@ -27,7 +27,7 @@ type framed struct {
 
 // openFrame reads how the page around wants its calculator, and makes room for it, before anything else is done.
 func (d *desk) openFrame() {
-	if !d.document.HasAttribute("data-embed") {
+	if !whole || !d.document.HasAttribute("data-embed") { // a frame has the whole program
 		return
 	}
 	f := &framed{parent: js.Global().Get("parent")}
@@ -118,7 +118,7 @@ func (d *desk) paint(wanted map[string]string) {
 // followParent listens to the page around and tells it how high this page is.
 func (d *desk) followParent() {
 	f := d.frame
-	if f == nil {
+	if !whole || f == nil {
 		return
 	}
 	if len(f.targets) > 0 {
@@ -196,7 +196,7 @@ func (d *desk) heed(message js.Value) {
 // tellAnswers tells the page around what a section answers, and has the way to the whole page carry the entry.
 func (d *desk) tellAnswers(s *section) {
 	f := d.frame
-	if f == nil {
+	if !whole || f == nil {
 		return
 	}
 	entry := s.live.Link()

@@ -78,7 +78,7 @@ func (d *desk) fetchSheet(name string) {
 // openChecker is the page that checks a sheet.
 func (d *desk) openChecker() {
 	root, ok := find(js.Global().Get("document"), ".checker")
-	if !ok {
+	if !whole || !ok {
 		return
 	}
 	under := root.Underlying()
