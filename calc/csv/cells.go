@@ -4,20 +4,34 @@ import "strings"
 
 // write goes through the cells of the file.
 func (r *reader) write(file string) {
+	part, rowEnd := r.part, byte('\n')
+	if r.inline {
+		rowEnd = ';'
+	}
 	for i := 0; i < len(file); {
 		var cell string
-		quoted := file[i] == '"'
-		if quoted {
+		if file[i] == '"' && r.quotes {
 			cell, i = unquote(file, i+1)
+			cell = r.cell(strings.TrimSpace(ends.Replace(cell)))
 		} else {
-			end := i
-			for end < len(file) && file[end] != r.part && file[end] != '\n' && !(r.inline && file[end] == ';') {
-				end++
+			start, marked := i, false
+			for ; i < len(file); i++ {
+				c := file[i]
+				if c == part || c == '\n' || c == rowEnd {
+					break
+				}
+				marked = marked || c == ',' || c == '.'
 			}
-			cell, i = file[i:end], end
+			cell = file[start:i]
+			if cell != "" && (cell[0] <= ' ' || cell[len(cell)-1] <= ' ') {
+				cell = strings.TrimSpace(cell)
+			}
+			if marked {
+				cell = r.cell(cell)
+			}
 		}
-		r.row = append(r.row, r.cell(strings.TrimSpace(cell), quoted))
-		if i < len(file) && file[i] == r.part {
+		r.row = append(r.row, cell)
+		if i < len(file) && file[i] == part {
 			i++
 			if i < len(file) {
 				continue
@@ -55,10 +69,8 @@ func unquote(file string, i int) (cell string, next int) {
 var ends = strings.NewReplacer("\n", " ", "\r", " ", "\t", " ", ";", " ", "|", " ")
 
 // cell notes which decimal mark a cell has, and takes the marks between its groups of digits away.
-func (r *reader) cell(cell string, quoted bool) string {
-	if quoted {
-		cell = ends.Replace(cell)
-	}
+func (r *reader) cell(cell string) string {
+	cell = strings.ReplaceAll(cell, ", ", " ") // no number, and it would part the cell
 	comma, point := r.marks(cell, ','), r.marks(cell, '.')
 	lastComma := strings.LastIndexByte(cell, ',') > strings.LastIndexByte(cell, '.')
 	switch {
@@ -117,7 +129,7 @@ func (r *reader) end() {
 	for ; r.rows > 0 && r.blank > 0; r.blank-- {
 		r.b.WriteByte('\n')
 		if r.every && r.wide > 1 {
-			r.b.WriteByte(0)
+			r.b.WriteString(", ")
 		}
 	}
 	if r.rows++; r.rows > 1 {
@@ -126,7 +138,7 @@ func (r *reader) end() {
 	r.blank = 0
 	for i, cell := range row {
 		if i > 0 {
-			r.b.WriteByte(0)
+			r.b.WriteString(", ")
 		}
 		r.b.WriteString(cell)
 	}

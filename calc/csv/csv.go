@@ -40,6 +40,7 @@ func Read(file string, known byte, every bool) (Text, words.Line) {
 	if read := r.parting(file, known); read != "" {
 		return Text{}, words.Say(twoWays, words.Text("read", read))
 	}
+	r.b.Grow(len(file) + len(file)/2)
 	r.write(file)
 	switch {
 	case r.seen[0] != "" && r.seen[1] != "":
@@ -50,16 +51,18 @@ func Read(file string, known byte, every bool) (Text, words.Line) {
 		return Text{}, words.Line{Msg: nothing}
 	}
 	if r.seen[0] != "" {
-		return Text{strings.ReplaceAll(r.b.String(), "\x00", " | "), ','}, words.Line{}
+		return Text{strings.ReplaceAll(r.b.String(), ", ", " | "), ','}, words.Line{}
 	}
-	return Text{strings.ReplaceAll(r.b.String(), "\x00", ", "), '.'}, words.Line{}
+	return Text{r.b.String(), '.'}, words.Line{}
 }
 
-// reader gathers the cells of one file. While it is not known which decimal mark they have, a NUL stands between them.
+// reader gathers the cells of one file. No cell has a comma and then a space in it: so they are parted, until it is known
+// which decimal mark they have.
 type reader struct {
 	part   byte // between cells
 	inline bool // ";" ends a row, as it does in a field
 	every  bool
+	quotes bool // some cell stands in quotes
 	b      strings.Builder
 	row    []string
 	blank  int       // rows with no cell that are not written yet
@@ -74,35 +77,48 @@ func (r *reader) parting(file string, known byte) string {
 	var tabs, semicolons, commas, loose, points, lines, inLine int
 	one := true // every row so far is one comma between digits
 	quoted, first, start := false, "", 0
-	for i := 0; i <= len(file); i++ {
-		c := at(file, i)
-		switch {
-		case c == '"' && (quoted || opens(at(file, i-1))):
-			quoted = !quoted
-		case quoted && i < len(file):
-		case c == '\t':
+	before := byte('\n')
+	line := func(end int) {
+		if row := strings.TrimSpace(file[start:end]); row != "" {
+			lines++
+			one = one && inLine == 1
+			if first == "" {
+				first = cut(row)
+			}
+		}
+		inLine, start = 0, end+1
+	}
+	for i := 0; i < len(file); i++ { // a survey has millions of bytes: most of them are digits, and pass the switch
+		c := file[i]
+		if quoted && c != '"' {
+			continue
+		}
+		switch c {
+		case '"':
+			if quoted || opens(before) {
+				quoted = !quoted
+				r.quotes = true
+			}
+		case '\t':
 			tabs++
-		case c == ';':
+		case ';':
 			semicolons++
-		case c == ',':
+		case ',':
 			commas++
 			inLine++
-			if !digit(at(file, i-1)) || !digit(at(file, i+1)) {
+			if before < '0' || before > '9' || !digit(at(file, i+1)) {
 				loose++
 			}
-		case c == '.' && digit(at(file, i+1)):
-			points++
-		case c == '\n' || i == len(file):
-			if line := strings.TrimSpace(file[start:i]); line != "" {
-				lines++
-				one = one && inLine == 1
-				if first == "" {
-					first = cut(line)
-				}
+		case '.':
+			if digit(at(file, i+1)) {
+				points++
 			}
-			inLine, start = 0, i+1
+		case '\n':
+			line(i)
 		}
+		before = c
 	}
+	line(len(file))
 	switch {
 	case r.part != 0:
 	case tabs > 0:

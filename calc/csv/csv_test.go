@@ -39,6 +39,8 @@ func TestFilesAsSpreadsheetsWriteThem(t *testing.T) {
 		{"its own word for what parts cells", "sep=;\n1,5;2,5\n", '.', "1,5 | 2,5", ','},
 		{"empty cells at the end of rows and of the file", "1.5,2.5,,\n3.5,4.5,,\n,,,\n", 0, "1.5, 2.5\n3.5, 4.5", '.'},
 		{"an empty row between groups", "1.5,2.5\n,\n3.5,4.5\n", 0, "1.5, 2.5\n\n3.5, 4.5", '.'},
+		{"a comma and a space part no cell of theirs", "12, 5\t13,5\n14\t15", 0, "12 5 | 13,5\n14 | 15", ','},
+		{"nor in quotes", "\"12, 5\",13.5\n14,15", 0, "12 5, 13.5\n14, 15", '.'},
 		{"a line's end in quotes", "\"1\n2\",3.5", 0, "1 2, 3.5", '.'},
 	}
 	for _, c := range cases {
