@@ -241,7 +241,7 @@ func (l *layer) piece(p Piece, r []Point, a float64, all [][]Point, own int) {
 	p.Area = a
 	p.Rings = [][]Point{plain(r, micron)}
 	for i, h := range all {
-		if i != own && area(h) < 0 && about(p.Rings[0], h) {
+		if i != own && area(h) < 0 && within(h[0], p.Rings[:1]) {
 			p.Area += area(h)
 			p.Rings = append(p.Rings, plain(h, micron))
 		}
@@ -259,18 +259,6 @@ func (l *layer) piece(p Piece, r []Point, a float64, all [][]Point, own int) {
 		l.least = math.Min(l.least, math.Min((b.X1-b.X0)/float64(l.paver.L), (b.Y1-b.Y0)/float64(l.paver.W)))
 	}
 	l.keep(p)
-}
-
-// about says whether a ring lies in another that it does not cross. They may share corners: so the middles of its edges are
-// asked.
-func about(r, hole []Point) bool {
-	in := 0
-	a := hole[len(hole)-1]
-	for _, b := range hole {
-		in += b2i(within(Point{(a.X + b.X) / 2, (a.Y + b.Y) / 2}, [][]Point{r}))
-		a = b
-	}
-	return 2*in > len(hole)
 }
 
 func (l *layer) keep(p Piece) {
