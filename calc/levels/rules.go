@@ -132,7 +132,7 @@ func flatLines(g *surface.Grid) (lines []flatLine) {
 	for col := range g.Wide {
 		take(false, col, col, g.Wide, g.Deep, g.StepY)
 	}
-	for i := range lines { // sorted by hand: they are few, and the library's sort costs the program 6 KB
+	for i := range lines { // sorted by hand: they are few, and the library's sort is 6.6 KB of program before compression
 		for k := i; k > 0 && lines[k].Rough() > lines[k-1].Rough(); k-- {
 			lines[k], lines[k-1] = lines[k-1], lines[k]
 		}

@@ -1,6 +1,9 @@
 package levels
 
 import (
+	"math"
+	"slices"
+
 	"setbook/calc"
 	"setbook/calc/surface"
 	"setbook/calc/unit"
@@ -35,6 +38,7 @@ func (v *survey) tables(e calc.Entry, s *calc.Sheet) {
 		row(calc.Worded("BS 8204 class SR{class}", words.Is("class", unit.Count(i+1), unit.Whole1)), twoMetres, most, v.gaps[underMetric])
 	}
 
+	v.marks(s)
 	if len(v.flat) == 0 {
 		return
 	}
@@ -51,5 +55,35 @@ func (v *survey) tables(e calc.Entry, s *calc.Sheet) {
 			found = calc.Worded("straight")
 		}
 		lines.Row(name, calc.Amount(unit.Count(l.Bends+2), unit.Whole1), found)
+	}
+}
+
+// marks lists the readings that are farthest from what the slab is filled to, to be chalked on it.
+func (v *survey) marks(s *calc.Sheet) {
+	const shown = 8
+	var worst []int // indexes of readings, the farthest first
+	for i, d := range v.below {
+		if !(math.Abs(d) >= float64(finest)) {
+			continue
+		}
+		k := len(worst)
+		for k > 0 && math.Abs(v.below[worst[k-1]]) < math.Abs(d) {
+			k--
+		}
+		if k < shown {
+			worst = slices.Insert(worst, k, i)[:min(len(worst)+1, shown)]
+		}
+	}
+	if len(worst) == 0 {
+		return
+	}
+	t := s.Table("marks", "To be marked on the slab, the farthest first", "Row", "Place in the row", "So")
+	for _, i := range worst {
+		p, d := v.grid.Place(i), unit.Length(v.below[i])
+		so := calc.Worded("fill {depth}", words.Is("depth", d, unit.InchMM))
+		if d < 0 {
+			so = calc.Worded("grind {depth}", words.Is("depth", -d, unit.InchMM))
+		}
+		t.Row(calc.Amount(unit.Count(p.Row+1), unit.Whole1), calc.Amount(unit.Count(p.Col+1), unit.Whole1), so)
 	}
 }
