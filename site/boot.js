@@ -1,6 +1,7 @@
 // Runs in the head, without defer; the build sets Go's own wasm_exec.js in front. What JavaScript must do,
 // and no more. Attributes of its tag:
 //   data-program  the program, relative to the page
+//   data-whole    the one with everything, for a device that stands on a counter or keeps a data sheet
 //   data-root     the top of the site, relative to the page
 //   data-home     the contents page in the language of the page (the program reads it)
 //   data-words    the messages of that language, relative to the page; none: English
@@ -23,7 +24,8 @@
     return;
   }
 
-  const { program, root, failed, words } = document.currentScript.dataset;
+  const { whole, root, failed, words } = document.currentScript.dataset;
+  let { program } = document.currentScript.dataset;
   const script = document.currentScript.src;
 
   // Before the first paint: what was remembered, so that no page is shown in the wrong light.
@@ -32,6 +34,7 @@
       const value = localStorage.getItem("setbook." + name);
       if (value) document.documentElement.setAttribute("data-" + name, value);
     }
+    if (whole && (localStorage.getItem("setbook.clear") || localStorage.getItem("setbook.sheet"))) program = whole;
   } catch {
     // Storage is forbidden: the page stays as it was served.
   }

@@ -244,7 +244,7 @@ func (b *book) page(kind string, inside any, f frame) ([]byte, error) {
 // a calculator does.
 func (b *book) program() string {
 	page := strings.TrimSuffix(b.at, "index.html")
-	whole := slices.Contains([]string{"class/", "jobs/", "job/", "datasheet/"}, page)
+	whole := slices.Contains([]string{"class/", "jobs/", "job/", "datasheet/", "counter/"}, page)
 	for _, c := range b.calculators {
 		whole = whole || c.ID+"/" == page && c.Long
 	}

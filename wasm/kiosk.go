@@ -32,6 +32,9 @@ func (d *desk) atCounter() bool { return d.counter.After > 0 }
 
 // openCounter reads whether this device, or the page around a frame, asks for the manners of a counter.
 func (d *desk) openCounter() {
+	if !whole {
+		return // the head script gives a device with these manners the whole program
+	}
 	if d.frame != nil && d.frame.Clear > 0 {
 		d.document.SetAttribute("data-clear", strconv.Itoa(d.frame.Clear))
 	}
@@ -67,7 +70,7 @@ func abroad(link *dom.BasicHTMLElement) bool {
 
 // shut makes every link to another site under root plain text, on a tablet for everybody.
 func (d *desk) shut(root js.Value) {
-	if !d.atCounter() {
+	if !whole || !d.atCounter() {
 		return
 	}
 	for _, link := range every(root, `a[href*="://"]`) {
@@ -188,7 +191,7 @@ func (s *store) empty() {
 
 // outfit gives a section what stands around it: what the page around has settled, and the keys of a counter.
 func (d *desk) outfit(s *section) {
-	if d.frame == nil && !d.atCounter() {
+	if !whole || d.frame == nil && !d.atCounter() {
 		return
 	}
 	if d.atCounter() {
@@ -221,7 +224,7 @@ func (d *desk) slip() {
 // offerManners is the control of these manners, on the page that has it.
 func (d *desk) offerManners() {
 	root, ok := find(js.Global().Get("document"), ".manners")
-	if !ok {
+	if !whole || !ok {
 		return
 	}
 	seconds := int(d.counter.After / 1000)

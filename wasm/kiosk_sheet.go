@@ -25,7 +25,7 @@ const (
 
 // shelve offers the products of the sheet that this device keeps.
 func (d *desk) shelve() {
-	if d.frame != nil || len(d.sections) == 0 {
+	if !whole || d.frame != nil || len(d.sections) == 0 {
 		return
 	}
 	try(func() {
