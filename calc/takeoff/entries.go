@@ -3,6 +3,7 @@ package takeoff
 import (
 	"strconv"
 	"strings"
+	"sync"
 
 	"setbook/calc"
 	"setbook/calc/job"
@@ -20,6 +21,7 @@ const mostLines = job.MaxEntries
 type entry struct {
 	of   *calc.Calculator
 	name string
+	line string
 	read calc.Entry
 }
 
@@ -87,7 +89,7 @@ func (q questions) entry(line string) (entry, words.Line) {
 	if len(problems) > 0 {
 		return entry{}, words.Say("{of}: {problem}", words.Named("of", c.Title), words.Also("problem", problems[0].Says))
 	}
-	return entry{c, name, read}, words.Line{}
+	return entry{c, name, line, read}, words.Line{}
 }
 
 // entries are those of a text that reads has kept.
@@ -97,4 +99,37 @@ func (q questions) entries(kept string) (all []entry) {
 		all = append(all, e)
 	}
 	return all
+}
+
+// solved holds the sheets of the lines that were worked out last, so that a change of one line, or of the spares, does not work every layout out
+// again. It changes no result.
+type solved struct {
+	mutex  sync.Mutex
+	sheets map[string]*calc.Sheet
+}
+
+// round is one order's use of them.
+type round struct{ last, used map[string]*calc.Sheet }
+
+func (k *solved) begin() round {
+	k.mutex.Lock()
+	defer k.mutex.Unlock()
+	return round{k.sheets, map[string]*calc.Sheet{}}
+}
+
+// sheet is that of an entry, worked out where it is not known.
+func (r round) sheet(e entry) *calc.Sheet {
+	s, ok := r.last[e.line]
+	if !ok {
+		s = e.of.Solve(e.read)
+	}
+	r.used[e.line] = s
+	return s
+}
+
+// end keeps what this order used and nothing older.
+func (k *solved) end(r round) {
+	k.mutex.Lock()
+	defer k.mutex.Unlock()
+	k.sheets = r.used
 }

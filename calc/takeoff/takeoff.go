@@ -42,7 +42,7 @@ const (
 
 // Of gives the calculator that orders from the entries of others. They are handed in, so that this question knows none of them.
 func Of(others []*calc.Calculator) *calc.Calculator {
-	q := questions(others)
+	q, known := questions(others), &solved{}
 	entries := calc.AskLines("job", "Entries of the job", job.Lines(job.Demo(0)), q.reads).
 		Helped("A line for each entry: the calculator's name, a question mark and the entry as in its link. Or a job's file. A job's page fills this in.")
 	return &calc.Calculator{
@@ -50,7 +50,7 @@ func Of(others []*calc.Calculator) *calc.Calculator {
 		Asks: "What does the whole job order, likely and cautious, and what does it weigh?",
 		Inputs: []*calc.Input{entries.Input, spares.Input, thickness.Input, heavy.Input, bagMass.Input, wets.Input, pallet.Input,
 			spacers.Input, clips.Input, cuts.Input, life.Input, prices.Input},
-		Work:   func(e calc.Entry, s *calc.Sheet) { work(q.entries(entries.Of(e)), e, s) },
+		Work:   func(e calc.Entry, s *calc.Sheet) { work(q.entries(entries.Of(e)), known, e, s) },
 		Origin: "Each sheet gives a likely figure and a spread; what comes from different causes seldom goes wrong together, so its spreads add as the root of their squares, while what shares a cause adds straight. An order that is enough 19 times in 20 stands 1.645 standard deviations over the likely sum, and is rounded up once, at the end.",
 		Long:   true, // a layout may be among the entries
 		Memory: []words.Msg{
@@ -63,19 +63,21 @@ func Of(others []*calc.Calculator) *calc.Calculator {
 	}
 }
 
-func work(entries []entry, e calc.Entry, s *calc.Sheet) {
+func work(entries []entry, known *solved, e calc.Entry, s *calc.Sheet) {
 	o := &order{e: e, s: s}
+	now := known.begin()
 	for i, one := range entries {
 		if !s.Going(i, len(entries)) {
 			break
 		}
-		sheet := one.of.Solve(one.read)
+		sheet := now.sheet(one)
 		if len(sheet.Problems) > 0 {
 			s.Refuse("job", "{of}: {problem}", words.Named("of", one.of.Title), words.Also("problem", sheet.Problems[0].Says))
 			return
 		}
 		o.take(one, sheet)
 	}
+	known.end(now)
 	o.more()
 	o.sort()
 	o.total()
