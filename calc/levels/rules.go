@@ -51,16 +51,6 @@ func German(line int, long unit.Length) unit.Length {
 // british is the classes of BS 8204 under 2 m. Source: source.BritishFlatness.
 var british = [...]unit.Length{3 * unit.Millimetre, 5 * unit.Millimetre, 10 * unit.Millimetre}
 
-// British is the class of a gap under a straightedge of 2 m: 1, 2 or 3, and 0 where it meets none.
-func British(gap unit.Length) int {
-	for i, limit := range british {
-		if !over(float64(gap), limit) {
-			return i + 1
-		}
-	}
-	return 0
-}
-
 // flatLine is one row or column that is long enough for an F number.
 type flatLine struct {
 	row    bool
