@@ -29,7 +29,11 @@ func textbook(long, size, joint float64) float64 {
 
 // Independent: the manuals' rule, worked out in the test without the search.
 func TestRectangleGetsTheTextbookAnswer(t *testing.T) {
-	for i := range uint64(300) {
+	tries := uint64(300)
+	if testing.Short() {
+		tries = 60
+	}
+	for i := range tries {
 		r := rand.New(rand.NewPCG(8, i))
 		size := func(lo, hi int) float64 { return float64(lo + r.IntN(hi-lo)) }
 		p := Paver{unit.Length(size(200, 900)) * mmU, unit.Length(size(200, 900)) * mmU, unit.Length(size(2, 8)) * mmU}
