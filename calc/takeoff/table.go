@@ -57,7 +57,7 @@ func (o *order) table() {
 		heads = append(heads, "Price")
 	}
 	t := o.s.Table("order", "The order", heads...)
-	t.Says = words.Say("To order is enough 19 times in 20, rounded up once.")
+	t.Says = words.Say("What stands under Order is enough 19 times in 20, and is rounded up once, here.")
 	for _, l := range o.lines {
 		cells := make([]calc.Cell, restsOn+1, costs+1)
 		buys, probably := l.fig(l.buy), l.fig(l.likely)
