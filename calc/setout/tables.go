@@ -95,8 +95,8 @@ func (p *plan) chalkList(s *calc.Sheet) {
 	if len(lines) == 0 {
 		return
 	}
-	t := s.Table("chalk", "Chalk lines", "Line", "From corner", "Towards corner", "Mark at", "To the edge from corner", "Towards corner", "Mark at")
-	t.Says = words.Say("Each is snapped between two marks on the edges, each measured from a corner. Corners are numbered as they are given.")
+	t := s.Table("chalk", "Chalk lines", "Line", "First mark", "Second mark")
+	t.Says = words.Say("Each is snapped between two marks on the edges. Corners are numbered as they are given.")
 	for _, l := range lines {
 		name := calc.Worded("side of a row of pavers")
 		switch {
@@ -107,9 +107,13 @@ func (p *plan) chalkList(s *calc.Sheet) {
 		case !l.rows:
 			name = calc.Worded("side of pavers, across the rows")
 		}
-		t.Row(name, p.corner(l.first.corner), p.corner(l.first.towards), calc.Amount(l.first.far, far),
-			p.corner(l.last.corner), p.corner(l.last.towards), calc.Amount(l.last.far, far))
+		t.Row(name, l.first.cell(), l.last.cell())
 	}
+}
+
+func (m mark) cell() calc.Cell {
+	return calc.Worded("{far} from corner {corner} towards {towards}", words.Is("far", m.far, far),
+		words.Is("corner", unit.Count(m.corner+1), unit.Whole1), words.Is("towards", unit.Count(m.towards+1), unit.Whole1))
 }
 
 func (p *plan) corner(i int) calc.Cell { return calc.Marked(strconv.Itoa(i + 1)) }
