@@ -119,7 +119,7 @@ func (l *Live) File(key string) string {
 	}
 	var b strings.Builder
 	for _, row := range p.rows {
-		for i, cell := range l.cells(in, row) {
+		for i, cell := range l.padCells(in, row) {
 			if i > 0 {
 				b.WriteString(part)
 			}

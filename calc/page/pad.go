@@ -44,7 +44,7 @@ func (l *Live) pad(in *calc.Input) *pad {
 		}
 	}
 	if len(p.rows) > 1 {
-		p.wide = len(l.cells(in, p.rows[0]))
+		p.wide = len(l.padCells(in, p.rows[0]))
 	}
 	if p.row > len(p.rows) || p.wide > 0 && p.col >= p.wide {
 		p.row, p.col = 0, 0
@@ -61,8 +61,8 @@ func (l *Live) written(in *calc.Input) (text string, decimal byte) {
 	return l.text(&l.form, in), l.habit().Decimal
 }
 
-// cells parts a row as the reader of tables does.
-func (l *Live) cells(in *calc.Input, row string) []string {
+// padCells parts a row as the reader of tables does.
+func (l *Live) padCells(in *calc.Input, row string) []string {
 	_, decimal := l.written(in)
 	part := ","
 	switch {
@@ -80,12 +80,12 @@ func (l *Live) cells(in *calc.Input, row string) []string {
 	return cells
 }
 
-// cell is what stands in a cell.
-func (l *Live) cell(in *calc.Input, p *pad, row, col int) string {
+// padCell is what stands in a cell.
+func (l *Live) padCell(in *calc.Input, p *pad, row, col int) string {
 	if row >= len(p.rows) {
 		return ""
 	}
-	if cells := l.cells(in, p.rows[row]); col < len(cells) {
+	if cells := l.padCells(in, p.rows[row]); col < len(cells) {
 		return cells[col]
 	}
 	return ""
@@ -101,7 +101,7 @@ func (l *Live) Draft(key string) string {
 	if p.typing {
 		return p.draft
 	}
-	return l.cell(in, p, p.row, p.col)
+	return l.padCell(in, p, p.row, p.col)
 }
 
 // PadType takes what the field of the cell now holds.
@@ -214,7 +214,7 @@ func (p *pad) next() {
 func (l *Live) draft(in *calc.Input, p *pad, text string) {
 	if !p.typing {
 		p.unit = ""
-		if u := unit.Ends(in.Columns[0].Kind, l.cell(in, p, p.row, p.col)); u != nil {
+		if u := unit.Ends(in.Columns[0].Kind, l.padCell(in, p, p.row, p.col)); u != nil {
 			p.unit = u.Symbol
 		}
 	}
@@ -231,12 +231,12 @@ func (l *Live) draft(in *calc.Input, p *pad, text string) {
 
 // set puts a text into the cell, and has the field and the answers follow.
 func (l *Live) set(in *calc.Input, p *pad, text string) {
-	was := l.cell(in, p, p.row, p.col)
+	was := l.padCell(in, p, p.row, p.col)
 	_, decimal := l.written(in)
 	put := func(row, col int, text string) {
 		var cells []string
 		if row < len(p.rows) {
-			cells = l.cells(in, p.rows[row])
+			cells = l.padCells(in, p.rows[row])
 		}
 		for len(cells) <= col || len(cells) < min(p.wide, 2) {
 			cells = append(cells, "")
@@ -250,7 +250,7 @@ func (l *Live) set(in *calc.Input, p *pad, text string) {
 	put(p.row, p.col, text)
 	if u := unit.Ends(in.Columns[0].Kind, was); text == "" && u != nil {
 		if row, col := l.after(in, p); row >= 0 {
-			if next := l.cell(in, p, row, col); unit.Ends(in.Columns[0].Kind, next) == nil {
+			if next := l.padCell(in, p, row, col); unit.Ends(in.Columns[0].Kind, next) == nil {
 				put(row, col, next+" "+u.Symbol)
 			}
 		}
@@ -268,7 +268,7 @@ func (l *Live) set(in *calc.Input, p *pad, text string) {
 // after is the next cell that is not empty.
 func (l *Live) after(in *calc.Input, p *pad) (row, col int) {
 	for row := p.row; row < len(p.rows); row++ {
-		for col, cell := range l.cells(in, p.rows[row]) {
+		for col, cell := range l.padCells(in, p.rows[row]) {
 			if cell != "" && (row > p.row || col > p.col) {
 				return row, col
 			}
@@ -294,7 +294,7 @@ func (l *Live) where(in *calc.Input) words.Line {
 		if row > 0 && len(p.text) > shownCells*8 {
 			break // the first row will do: nobody changes the unit among so many
 		}
-		for col, cell := range l.cells(in, p.rows[row]) {
+		for col, cell := range l.padCells(in, p.rows[row]) {
 			if row == p.row && col > p.col {
 				break
 			}

@@ -99,7 +99,7 @@ func (l *Live) readings(in *calc.Input) string {
 	p := l.pad(in)
 	wide := max(p.wide, p.col+1)
 	if len(p.rows) > 0 {
-		wide = max(wide, len(l.cells(in, p.rows[0])))
+		wide = max(wide, len(l.padCells(in, p.rows[0])))
 	}
 	high := max(len(p.rows), p.row+1)
 	fromRow, toRow, fromCol, toCol := 0, high, 0, wide
@@ -117,7 +117,7 @@ func (l *Live) readings(in *calc.Input) string {
 		w.Put(`<tr><th scope="row">%</th>`, strconv.Itoa(row+1))
 		var cells []string
 		if row < len(p.rows) {
-			cells = l.cells(in, p.rows[row])
+			cells = l.padCells(in, p.rows[row])
 		}
 		for col := fromCol; col < toCol; col++ {
 			text := ""
