@@ -11,9 +11,10 @@ import (
 )
 
 const (
-	copied    words.Msg = "Link copied."
-	tooLong   words.Msg = "This entry is too long for a link. Save it as a file to hand it on."
-	notCopied words.Msg = "The browser would not copy. Copy the link from the address bar."
+	listCopied words.Msg = "List copied."
+	copied     words.Msg = "Link copied."
+	tooLong    words.Msg = "This entry is too long for a link. Save it as a file to hand it on."
+	notCopied  words.Msg = "The browser would not copy. Copy the link from the address bar."
 )
 
 // listen follows a section through the few events that reach its root, so that
@@ -126,6 +127,10 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 		}
 		return
 	}
+	if b, ok := around(e, "data-carry"); ok {
+		d.carryList(s, b)
+		return
+	}
 	if b, ok := around(e, "data-pad"); ok {
 		d.padPress(s, b)
 		return
@@ -173,6 +178,20 @@ func (s *section) field(key string) (*dom.BasicHTMLElement, bool) {
 	return find(s.root.Underlying(), `[data-key="`+key+`"]`)
 }
 
+// carryList takes a list of the sheet away, as text or as a file.
+func (d *desk) carryList(s *section, b *dom.BasicHTMLElement) {
+	text := b.GetAttribute("data-carry")
+	if name := b.GetAttribute("data-file"); name != "" {
+		d.download(name, "text/csv;charset=utf-8", text)
+		return
+	}
+	d.copyText(text, say(listCopied), func(text string) {
+		if p, ok := find(s.root.Underlying(), `[data-part="said"]`); ok {
+			p.SetTextContent(text)
+		}
+	})
+}
+
 // copy puts a link to this entry on the clipboard and says whether it could.
 func (d *desk) copy(s *section) {
 	said := func(text string) {
@@ -189,12 +208,16 @@ func (d *desk) copy(s *section) {
 
 // copyLink puts the address of this page with a fragment on the clipboard and says whether it could.
 func (d *desk) copyLink(fragment string, said func(text string)) {
+	here := dom.GetWindow().Location()
+	d.copyText(here.Origin()+here.Pathname()+"#"+fragment, say(copied), said)
+}
+
+// copyText puts a text on the clipboard and says that it is done, or that it could not be.
+func (d *desk) copyText(text, done string, said func(text string)) {
 	clipboard := js.Global().Get("navigator").Get("clipboard")
 	if !clipboard.Truthy() {
 		said(say(notCopied)) // a page from a plain http address has none
 		return
 	}
-	here := dom.GetWindow().Location()
-	text := here.Origin() + here.Pathname() + "#" + fragment
-	d.then(clipboard.Call("writeText", text), func(js.Value) { said(say(copied)) }, func() { said(say(notCopied)) })
+	d.then(clipboard.Call("writeText", text), func(js.Value) { said(done) }, func() { said(say(notCopied)) })
 }

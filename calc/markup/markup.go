@@ -8,8 +8,9 @@ import (
 	"strings"
 )
 
-// Escape is the one escape function, for text and for attribute values alike.
-func Escape(text string) string { return html.EscapeString(text) }
+// Escape is the one escape function, for text and for attribute values alike. A carriage return is written as a reference, since a
+// reader of markup takes a bare one for the end of a line.
+func Escape(text string) string { return strings.ReplaceAll(html.EscapeString(text), "\r", "&#13;") }
 
 // Writer gathers markup. The zero Writer is ready.
 type Writer struct{ b strings.Builder }

@@ -46,7 +46,9 @@ func (l *Live) table(w *writer, t *calc.Table) {
 	for i := range t.Rows {
 		l.line(w, &t.Rows[i])
 	}
-	w.Put(`</tbody></table></div></section>`)
+	w.Put(`</tbody></table></div>`)
+	l.carry(w, t)
+	w.Put(`</section>`)
 }
 
 // line writes a row; what its button puts into the fields goes with it, since the sheet may have been worked elsewhere.
@@ -55,13 +57,7 @@ func (l *Live) line(w *writer, row *calc.Row) {
 	first := ""
 	for i := range row.Cells {
 		c := &row.Cells[i]
-		text := c.Text
-		switch {
-		case c.Is != nil:
-			text = l.reader.Style.Print(*c.Is)
-		case c.Says.Msg != "":
-			text = l.reader.Line(c.Says)
-		}
+		text := l.cell(c)
 		class := markup.If(numeral(c), "num")
 		if i == 0 {
 			first = text

@@ -1,8 +1,6 @@
 package takeoff
 
 import (
-	"strings"
-
 	"setbook/calc"
 	"setbook/calc/unit"
 	"setbook/calc/words"
@@ -113,73 +111,6 @@ func joined(lines []words.Line) words.Line {
 	all := lines[0]
 	for _, l := range lines[1:] {
 		all = words.Say("{before}, {next}", words.Also("before", all), words.Also("next", l))
-	}
-	return all
-}
-
-// Text is the order as lines of plain text, to be sent to a yard; "" where the sheet has none.
-func Text(s *calc.Sheet, r words.Reader) string {
-	var b strings.Builder
-	for _, row := range rows(s, r) {
-		b.WriteString(r.Line(words.Say("{line}. {material}: {order} ({in}). Likely {likely}. {rests}.", words.Text("line", row[number]), words.Text("material", row[material]),
-			words.Text("order", row[toOrder]), words.Text("in", row[comesIn]), words.Text("likely", row[likely]), words.Text("rests", row[restsOn]))) + "\n")
-	}
-	return b.String()
-}
-
-// CSV is the order as comma-separated values (RFC 4180), its heads in the first line; "" where the sheet has none.
-func CSV(s *calc.Sheet, r words.Reader) string {
-	var b strings.Builder
-	write := func(cells []string) {
-		for i, c := range cells {
-			if i > 0 {
-				b.WriteByte(',')
-			}
-			if strings.ContainsAny(c, ",\"\r\n") {
-				c = `"` + strings.ReplaceAll(c, `"`, `""`) + `"`
-			}
-			b.WriteString(c)
-		}
-		b.WriteString("\r\n")
-	}
-	lines := rows(s, r)
-	for i, row := range lines {
-		if i == 0 {
-			var heads []string
-			for _, h := range table(s).Heads {
-				heads = append(heads, r.Word(h))
-			}
-			write(heads)
-		}
-		write(row)
-	}
-	return b.String()
-}
-
-func table(s *calc.Sheet) *calc.Table {
-	for _, t := range s.Tables {
-		if t.Key == "order" {
-			return t
-		}
-	}
-	return &calc.Table{}
-}
-
-// rows are the cells of the order as a reader sees them.
-func rows(s *calc.Sheet, r words.Reader) (all [][]string) {
-	for _, row := range table(s).Rows {
-		var cells []string
-		for _, c := range row.Cells {
-			switch {
-			case c.Is != nil:
-				cells = append(cells, r.Style.Print(*c.Is))
-			case c.Text != "":
-				cells = append(cells, c.Text)
-			default:
-				cells = append(cells, r.Line(c.Says))
-			}
-		}
-		all = append(all, cells)
 	}
 	return all
 }

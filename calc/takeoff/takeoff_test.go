@@ -1,7 +1,6 @@
 package takeoff_test
 
 import (
-	"encoding/csv"
 	"math"
 	"math/rand/v2"
 	"strconv"
@@ -93,9 +92,10 @@ func TestPavers(t *testing.T) {
 	assert.EqualValues(t, 280, figure(t, s, "spacers").Is.Base, "two to each of the 140 that are laid")
 	assert.EqualValues(t, 325, figure(t, s, "spacers").High, "13 pavers more are 26, a tenth lost 28: 280 + 1.645 × 54 ÷ 2 = 324.4")
 	assert.EqualValues(t, 560, figure(t, s, "clips").Is.Base)
-	text := takeoff.Text(s, words.Reader{Language: words.English})
-	assert.Contains(t, text, "1. Pavers: 157 (pieces with a face of ")
-	assert.Contains(t, text, "Bed (Main terrace), Bed.")
+	row := listed(s)[0]
+	assert.Equal(t, "157", row[2])
+	assert.Contains(t, row[3], "pieces with a face of ")
+	assert.Contains(t, row[6], "(Main terrace), ")
 	care := false
 	for _, w := range s.Cautions {
 		care = care || w.Severity == calc.Care && w.Cite == source.LiftingEquation
@@ -113,7 +113,7 @@ func TestUnnamed(t *testing.T) {
 	a := figure(t, s, "levels_buy")
 	assert.EqualValues(t, 4, a.Is.Base)
 	assert.EqualValues(t, 6, a.High, "4 + 1.645 × 2 ÷ 2 = 5.645, bought whole")
-	assert.Contains(t, takeoff.Text(s, words.Reader{Language: words.English}), "1. Levels: Bags to buy: 6")
+	assert.Equal(t, []string{"1", "Levels: Bags to buy", "6"}, listed(s)[0][:3])
 	require.Len(t, s.Tables[0].Rows, 1, "nothing is ordered of what comes to nought")
 }
 
@@ -185,26 +185,37 @@ func TestKnownSheets(t *testing.T) {
 	assert.Equal(t, first, at("10 m2"))
 }
 
-// The CSV is read back by the standard library's reader: a head, then a line a material, as the table has them.
-func TestCSV(t *testing.T) {
+// listed is the cells of the order as they are read.
+func listed(s *calc.Sheet) (rows [][]string) {
+	r := words.Reader{Language: words.English, Style: unit.Style{System: unit.Metric, Decimal: '.'}}
+	for _, row := range s.Tables[0].Rows {
+		var cells []string
+		for _, c := range row.Cells {
+			text := c.Text
+			if c.Is != nil {
+				text = r.Style.Print(*c.Is)
+			} else if c.Says.Msg != "" {
+				text = r.Line(c.Says)
+			}
+			cells = append(cells, text)
+		}
+		rows = append(rows, cells)
+	}
+	return rows
+}
+
+// Prices are those that were typed, by the piece that is bought.
+func TestPrices(t *testing.T) {
 	c, _ := all.ByID("takeoff")
 	e, problems := c.Read(calc.Texts{"job": `grout A%22b,c?area=100 m2`, "prices": "1, 20"}, calc.Habit{})
 	require.Empty(t, problems)
-	s := c.Solve(e)
-	text := takeoff.CSV(s, words.Reader{Language: words.English, Style: unit.Style{System: unit.Metric, Decimal: ','}})
-	assert.Equal(t, strings.Count(text, "\n"), strings.Count(text, "\r\n"), "RFC 4180, 2.1: lines end in CR LF")
-	records, err := csv.NewReader(strings.NewReader(text)).ReadAll()
+	rows := listed(c.Solve(e))
+	assert.Equal(t, "Grout", rows[0][1])
+	assert.Equal(t, `Grout in the joints (A"b,c)`, rows[0][6])
+	assert.Equal(t, "none typed", rows[1][7])
+	order, err := strconv.ParseFloat(rows[0][2], 64)
 	require.NoError(t, err)
-	require.Len(t, records, 1+len(s.Tables[0].Rows))
-	assert.Equal(t, []string{"Line", "Material", "Order", "In", "Likely", "Weight", "Rests on", "Price"}, records[0])
-	assert.Equal(t, "Grout", records[1][1])
-	assert.Equal(t, `Grout in the joints (A"b,c)`, records[1][6])
-	assert.Equal(t, "none typed", records[2][7])
-	order, err := strconv.ParseFloat(records[1][2], 64)
-	require.NoError(t, err)
-	assert.Equal(t, strconv.Itoa(int(order)*20), records[1][7])
-	assert.Empty(t, takeoff.CSV(&calc.Sheet{}, words.Reader{}))
-	assert.Empty(t, takeoff.Text(&calc.Sheet{}, words.Reader{}))
+	assert.Equal(t, strconv.Itoa(int(order)*20), rows[0][7])
 }
 
 // Any text for the job does no worse than a problem in words, and what is kept is kept again as it is.
