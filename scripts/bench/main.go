@@ -14,7 +14,7 @@ import (
 	"setbook/scripts/internal/repo"
 )
 
-const about = `Usage: go run ./scripts/bench [-runs N] [-page PATH] [-lighthouse]
+const about = `Usage: go run ./scripts/bench [-runs N] [-page PATH] [-jobs] [-lighthouse]
        go run ./scripts/bench -grid [-runs N]
        go run ./scripts/bench -nest
 
@@ -37,6 +37,7 @@ in WebAssembly (node) and in plain JavaScript, in turns, and prints their ratios
 func main() {
 	runs := flag.Int("runs", 5, "how often to measure")
 	path := flag.String("page", "bed/", "page to measure")
+	jobs := flag.Bool("jobs", false, "measure only the start of a job's page, empty and with a log of 2,000 lines")
 	house := flag.Bool("lighthouse", false, "run Lighthouse too (fetched through npm into the cache), and print its scores")
 	nesting := flag.Bool("nest", false, "only nest published instances, and print the sheets beside the best known")
 	slab := flag.Bool("grid", false, "time the kernels of a slab of a million readings instead")
@@ -54,13 +55,13 @@ func main() {
 	if *slab {
 		only = func(ctx context.Context, root, dir string) error { return grid(ctx, root, dir, *runs) }
 	}
-	if err := run(ctx, *runs, *path, *house, only); err != nil {
+	if err := run(ctx, *runs, *path, *jobs, *house, only); err != nil {
 		fmt.Fprintln(os.Stderr, "bench:", err)
 		os.Exit(1)
 	}
 }
 
-func run(ctx context.Context, runs int, path string, house bool, only func(ctx context.Context, root, dir string) error) error {
+func run(ctx context.Context, runs int, path string, jobs, house bool, only func(ctx context.Context, root, dir string) error) error {
 	root, err := repo.Root()
 	if err != nil {
 		return err
@@ -86,6 +87,9 @@ func run(ctx context.Context, runs int, path string, house bool, only func(ctx c
 	}
 	defer b.Kill()
 	m := &bench{browser: b, dist: made.Dir, netlify: filepath.Join(root, "netlify.toml"), path: path, runs: runs}
+	if jobs {
+		return m.jobs()
+	}
 	if err := m.measure(); err != nil {
 		return err
 	}
