@@ -168,3 +168,26 @@ func pageScales(t *testing.T, pdf []byte) (scales []float64) {
 	}
 	return scales
 }
+
+// A search that is stopped gives the best layouts so far and says so, and one that is left to its end does not.
+func TestSetOutSearchStops(t *testing.T) {
+	v := begin(t, browser.Phone, `try { localStorage.setItem("setbook.units", "metric") } catch {}`)
+	v.open(fragment(shapes()["curve"].entry + "&paver_l=150 mm&paver_w=100 mm&joint=3 mm&start=fixed"))
+	v.wait(`document.querySelector('#setout [data-part="head"]').textContent.includes("Your figures")`)
+	v.wait(`!document.querySelector("#setout").hasAttribute("data-working")`)
+	assert.Equal(t, "(not there)", v.text(`#setout [data-table="layouts"]`), "a given start is not searched for")
+	// The button is there for a second or so: it is pressed as soon as it comes.
+	eval[string](v, `(new MutationObserver((_, o) => {
+		const stop = document.querySelector('#setout [data-do="stop"]')
+		if (stop) { o.disconnect(); stop.click() }
+	}).observe(document.querySelector("#setout"), {childList: true, subtree: true}), "")`)
+	v.press(`#setout input[value="search"]`)
+	v.wait(`document.querySelector('#setout [data-table="layouts"]')?.textContent.includes("ended early")`)
+	v.press(`#setout [data-do="again"]`)
+	v.wait(`document.querySelector('#setout [data-table="layouts"]') && !document.querySelector('#setout [data-table="layouts"]').textContent.includes("ended early")`)
+	assert.GreaterOrEqual(t, eval[int](v, `document.querySelectorAll('#setout [data-table="layouts"] tbody tr').length`), 2)
+	// What a layout offers goes into the fields.
+	eval[string](v, `(document.querySelector('#setout [data-table="layouts"] tbody tr:nth-child(2) button').click(), "")`)
+	v.wait(`document.querySelector('#setout input[value="fixed"]').checked`)
+	assert.NotEqual(t, "0 m", v.field("setout", "start_x"))
+}
