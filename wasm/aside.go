@@ -177,7 +177,9 @@ func (d *desk) hear(message []string) {
 	case "done":
 		a.of = nil
 		if !a.drop {
-			s.live.Take(message[1:])
+			if s.live.Take(message[1:]) {
+				s.rewrite()
+			}
 			s.refill()
 			s.rest()
 			s.unkept = true

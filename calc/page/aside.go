@@ -2,6 +2,7 @@ package page
 
 import (
 	"strconv"
+	"strings"
 
 	"setbook/calc"
 	"setbook/calc/link"
@@ -26,6 +27,7 @@ type aside struct {
 	early  bool              // stopped: the best so far is shown
 	halted bool              // stopped with nothing to show for it
 	ending bool              // told to stop
+	file   []string          // the key of a table, the name and the text of a file in its place, until it was read
 }
 
 // MountAside mounts a calculator that is worked out beside the page. Nothing is worked until a field changes: the page as
@@ -108,8 +110,14 @@ func (l *Live) Ask() (ask []string, ok bool) {
 	for key, t := range l.texts {
 		ask = append(ask, key, habit(t.habit).text(), t.text)
 	}
+	if a.file != nil {
+		ask = append(ask, fileKey+a.file[0], habit(l.habit()).text(), a.file[2])
+	}
 	return ask, true
 }
+
+// fileKey stands before the key of a table whose text is that of a file.
+const fileKey = "file:"
 
 // habit is one with a text: its system, and its decimal mark where that is known.
 type habit calc.Habit
@@ -139,19 +147,24 @@ const (
 	isPart    = "part"
 	isWait    = "wait" // a waiting answer, with its base value
 	isCalled  = "called"
-	isText    = "text" // that a field holds, once the drawing was dragged
+	isRefused = "refused" // the file for a table
+	isLoaded  = "loaded"  // the same, and its text
+	isHabit   = "habit"   // that it was written in
+	isText    = "text"    // that a field holds, once the drawing was dragged
 )
 
-// Take shows an answer. One to an earlier change than the last brings its parts, and no word on what is wrong now.
-func (l *Live) Take(answer []string) {
+// Take shows an answer. One to an earlier change than the last brings its parts, and no word on what is wrong now. It reports
+// whether the fields are to be written anew, since one holds what was in a file.
+func (l *Live) Take(answer []string) (anew bool) {
 	a := l.aside
 	if a == nil {
-		return
+		return false
 	}
 	a.busy, a.halted, a.early, a.ending = false, false, false, false
 	var problems []calc.Problem
 	last, texts := false, map[string]typed{}
 	sheet := &calc.Sheet{}
+	var put typed
 	for i := 0; i+2 < len(answer); i += 3 {
 		name, text := answer[i+1], answer[i+2]
 		switch answer[i] {
@@ -163,6 +176,20 @@ func (l *Live) Take(answer []string) {
 			a.early = true
 		case isProblem:
 			problems = append(problems, calc.Problem{Key: name, Says: words.Say("{problem}", words.Text("problem", text))})
+		case isRefused:
+			if a.file != nil {
+				l.refuseFile(name, a.file[1], words.Say("{problem}", words.Text("problem", text)))
+				a.file = nil
+			}
+			return false
+		case isLoaded:
+			put.text = text
+		case isHabit:
+			put.habit = calc.Habit(readHabit(text))
+			if in := l.Calculator.Input(name); in != nil && a.file != nil {
+				l.takeFile(in, a.file[1], put)
+				a.file, a.unread, anew = nil, true, true
+			}
 		case isText:
 			texts[name] = typed{text: text}
 		case isPart:
@@ -178,7 +205,6 @@ func (l *Live) Take(answer []string) {
 	}
 	if last {
 		l.problems = problems
-		l.unload()
 		for key, t := range texts {
 			l.texts[key] = t
 		}
@@ -189,6 +215,7 @@ func (l *Live) Take(answer []string) {
 	if len(problems) == 0 {
 		l.sheet = sheet // what a countdown can be started from
 	}
+	return anew
 }
 
 // Aside works out beside the page what it is asked, and keeps the last sheet of each calculator for another reader.
@@ -218,8 +245,19 @@ func (a *Aside) Answer(ask []string, going func(done, of int) bool) (answer []st
 	style := readHabit(ask[3])
 	l.reader = words.Reader{Language: a.Language, Style: unit.Style{Decimal: style.Decimal, System: style.System}}
 	l.texts = map[string]typed{}
+	file := ""
 	for i := 5; i+2 < len(ask); i += 3 {
-		l.texts[ask[i]] = typed{ask[i+2], calc.Habit(readHabit(ask[i+1]))}
+		key, isFile := strings.CutPrefix(ask[i], fileKey)
+		put := typed{ask[i+2], calc.Habit(readHabit(ask[i+1]))}
+		if in := l.Calculator.Input(key); isFile && in != nil {
+			var fault words.Line
+			if put, fault = readFile(in, put.text, put.habit); fault.Msg != "" {
+				return []string{isCount, "", ask[2], isRefused, key, l.reader.Line(fault)}
+			}
+			file = key
+			answer = append(answer, isLoaded, key, put.text, isHabit, key, habit(put.habit).text())
+		}
+		l.texts[key] = put
 	}
 	if by, dragged := dragAsked(ask[4]); dragged {
 		now, problems := l.read()
@@ -243,6 +281,9 @@ func (a *Aside) Answer(ask []string, going func(done, of int) bool) (answer []st
 			a.early[name] = a.early[name] || !ok
 			return ok
 		})
+	}
+	if p := l.form.problem(file); p != nil && file != "" {
+		return []string{isCount, "", ask[2], isRefused, file, l.reader.Line(p.Says)}
 	}
 	return append(answer, l.answer(ask[2], a.early[name])...)
 }

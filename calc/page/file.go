@@ -17,11 +17,10 @@ const mostLink = 8000
 type loaded struct {
 	says words.Line
 	bad  bool
-	was  *typed // what stood there before, until it is known beside the page whether the file can be worked
 }
 
 // LoadFile puts a file of cells in the place of a table. One that cannot be read changes nothing. It reports whether the
-// fields changed.
+// fields changed. A long one is read where the calculator is worked out, and its table comes back with the answer.
 func (l *Live) LoadFile(key, name, text string) bool {
 	in := l.Calculator.Input(key)
 	if in == nil || len(in.Columns) == 0 {
@@ -30,36 +29,42 @@ func (l *Live) LoadFile(key, name, text string) bool {
 	if l.files == nil {
 		l.files = map[string]*loaded{}
 	}
-	h := l.habit()
-	table, fault := csv.Read(text, h.Decimal, in.Form == calc.Grid)
-	h.Decimal = table.Decimal
-	put := typed{table.Text, h}
-	var problems []calc.Problem
-	beside := l.aside != nil && len(table.Text) > readable
-	if fault.Msg == "" && !beside {
-		alone := form{of: &calc.Calculator{Inputs: []*calc.Input{in}}, texts: map[string]typed{key: put}}
-		_, problems = alone.read()
+	if l.aside != nil && len(text) > readable {
+		l.aside.file = []string{key, name, text}
+		l.files[key] = &loaded{says: words.Say("Reading {file}.", words.Text("file", calc.Cut(name)))}
+		l.work()
+		l.aside.wants = true
+		return false
 	}
-	switch {
-	case fault.Msg != "":
+	put, fault := readFile(in, text, l.habit())
+	if fault.Msg == "" {
+		alone := form{of: &calc.Calculator{Inputs: []*calc.Input{in}}, texts: map[string]typed{key: put}}
+		if _, problems := alone.read(); len(problems) > 0 {
+			fault = problems[0].Says
+		}
+	}
+	if fault.Msg != "" {
 		l.refuseFile(key, name, fault)
 		return false
-	case len(problems) > 0:
-		l.refuseFile(key, name, problems[0].Says)
-		return false
 	}
-	f := &loaded{says: words.Say("Loaded: {file}. A number without a unit is in {unit}.",
-		words.Text("file", calc.Cut(name)), words.Text("unit", l.firstUnit(in, put)))}
-	if was, ok := l.texts[key]; beside && ok {
-		f.was = &was
-	} else if beside {
-		f.was = &typed{in.Example, calc.Habit{Decimal: '.'}}
-	}
-	l.files[key] = f
-	l.texts[key] = put
-	delete(l.pads, key)
+	l.takeFile(in, name, put)
 	l.work()
 	return true
+}
+
+// readFile is the text of a file, or why it is not taken.
+func readFile(in *calc.Input, text string, h calc.Habit) (typed, words.Line) {
+	table, fault := csv.Read(text, h.Decimal, in.Form == calc.Grid)
+	h.Decimal = table.Decimal
+	return typed{table.Text, h}, fault
+}
+
+// takeFile has a field hold what was in a file.
+func (l *Live) takeFile(in *calc.Input, name string, put typed) {
+	l.files[in.Key] = &loaded{says: words.Say("Loaded: {file}. A number without a unit is in {unit}.",
+		words.Text("file", calc.Cut(name)), words.Text("unit", l.firstUnit(in, put)))}
+	l.texts[in.Key] = put
+	delete(l.pads, in.Key)
 }
 
 func (l *Live) refuseFile(key, name string, why words.Line) {
@@ -75,24 +80,6 @@ func (l *Live) firstUnit(in *calc.Input, t typed) string {
 		return u.Symbol
 	}
 	return column.As.For(t.habit.System).Unit.Symbol
-}
-
-// unload puts back what stood before a file that could not be worked beside the page.
-func (l *Live) unload() {
-	for key, f := range l.files {
-		p := l.form.problem(key)
-		if f.was == nil {
-			continue
-		}
-		if p != nil {
-			l.texts[key] = *f.was
-			delete(l.pads, key)
-			*f = loaded{bad: true, says: words.Say("The file was not taken. {why}", words.Also("why", p.Says))}
-			l.problems = nil
-			l.aside.count++
-		}
-		f.was = nil
-	}
 }
 
 func (l *Live) fileSaid(in *calc.Input) string {

@@ -169,18 +169,33 @@ func TestABadFileBeside(t *testing.T) {
 		require.True(t, ok)
 		l.Take(aside.Answer(ask, onward))
 	}
-	rows := strings.Repeat("12 mm,13,14,15,16\n", 5000)
-	require.True(t, l.LoadFile("grid", "good.csv", rows))
-	work()
+	rows := strings.Repeat("12 mm;13,5;14;15;16\n", 5000)
+	assert.False(t, l.LoadFile("grid", "good.csv", rows), "not yet")
+	assert.Equal(t, "10 mm, 20 mm\n30 mm, 40 mm", l.Field("grid"))
+	assert.Contains(t, parts(l)["file-grid"], "Reading good.csv.")
+	ask, ok := l.Ask()
+	require.True(t, ok)
+	l.Address(metric) // something else is asked before the answer is there, which is dropped
+	ask, ok = l.Ask()
+	require.True(t, ok)
+	assert.True(t, l.Take(aside.Answer(ask, onward)), "the fields are to be written anew")
 	good, link := parts(l)["main"], l.Link()
 	assert.Contains(t, good, "25000")
-	require.True(t, l.LoadFile("grid", "bad.csv", rows+"x,1\n"))
+	assert.Contains(t, parts(l)["file-grid"], "Loaded: good.csv. A number without a unit is in mm.")
+	assert.Contains(t, l.File("grid"), "12 mm;13,5;14")
+	for file, says := range map[string]string{rows + "x;1\n": "row 5001", rows + "1;2.5\n": "cannot both be decimal marks"} {
+		assert.False(t, l.LoadFile("grid", "bad.csv", file))
+		work()
+		assert.False(t, l.Stale())
+		assert.Contains(t, parts(l)["file-grid"], says)
+		assert.Contains(t, parts(l)["file-grid"], "bad.csv was not taken.")
+		assert.Equal(t, good, parts(l)["main"])
+		assert.Equal(t, link, l.Link())
+		assert.Contains(t, l.HTML(), "25000 cells in 5000 rows")
+	}
+	l.Address(us)
 	work()
-	assert.False(t, l.Stale())
-	assert.Contains(t, parts(l)["file-grid"], "row 5001")
-	assert.Equal(t, good, parts(l)["main"])
-	assert.Equal(t, link, l.Link())
-	assert.Contains(t, l.HTML(), "25000 cells in 5000 rows")
+	assert.Equal(t, good, parts(l)["main"], "it is worked again from what it was")
 }
 
 // What is saved is read again as the same grid.
