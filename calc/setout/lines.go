@@ -122,19 +122,27 @@ func (p *plan) chalks() (lines []chalk) {
 	return lines
 }
 
-// starts is the lower left corner of the whole paver to start from: the one furthest back in the order of setting.
+// starts is the lower left corner of the whole paver to start from: of the first row with whole pavers in the order of
+// setting, the one that leaves the most room to square the two lines up.
 func (p *plan) starts() (paving.Point, bool) {
 	best, found := paving.Point{}, false
-	least := math.Inf(1)
-	for i := range p.laid.Pieces {
-		piece := &p.laid.Pieces[i]
-		if !piece.Full {
+	var row float64
+	var most unit.Length
+	for _, s := range p.steps {
+		piece := &p.laid.Pieces[s.piece]
+		switch {
+		case !piece.Full:
 			continue
+		case !found:
+			row = p.rank(piece)
+		case p.rank(piece) > row+500e3:
+			return best, true
 		}
-		if s := p.rank(piece); !found || s < least {
-			found, least = true, s
-			best = paving.Point{X: piece.Cell.X0, Y: piece.Cell.Y0}
+		at := paving.Point{X: piece.Cell.X0, Y: piece.Cell.Y0}
+		if room := p.triangle(at).room; !found || room > most {
+			best, most = at, room
 		}
+		found = true
 	}
 	return best, found
 }

@@ -106,6 +106,15 @@ func TestUseThis(t *testing.T) {
 	for name, entry := range shapes {
 		offered := table(t, solve(t, entry), "layouts")
 		require.NotEmpty(t, offered.Rows)
+		last := 0.0
+		for _, row := range offered.Rows {
+			price := 0.0 // nothing under half a paver comes first, else the cuts, those under half three times over
+			if slim := row.Cells[1].Is.Base; slim > 0 {
+				price = row.Cells[4].Is.Base + 2*slim
+			}
+			assert.GreaterOrEqual(t, price, last, name)
+			last = price
+		}
 		for i, row := range offered.Rows {
 			require.NotEmpty(t, row.Button)
 			taken := entry
@@ -255,4 +264,75 @@ func TestFaults(t *testing.T) {
 			assert.Contains(t, s.Problems[0].Key+": "+reader.Line(s.Problems[0].Says), want)
 		}
 	}
+}
+
+// The triangle is one of 3, 4 and 5 with its right angle on the paving, and both legs lie on it.
+func TestSquareUp(t *testing.T) {
+	for name, entry := range map[string]string{
+		"tall":  "outline=0 m,0 m;3 m,0 m;3 m,4 m;0 m,4 m",
+		"wide":  "outline=0 m,0 m;9 m,0 m;9 m,2.5 m;0 m,2.5 m",
+		"left":  "outline=0 m,0 m;3 m,0 m;3 m,4 m;0 m,4 m&edges=open,building,open,open",
+		"wedge": shapes["wedge"],
+	} {
+		e, problems := link.Read(&setout.Calculator, entry, calc.Habit{})
+		require.Empty(t, problems)
+		s := setout.Calculator.Solve(e)
+		var legs []calc.Point
+		for _, shape := range s.More[0].Shapes {
+			if shape.Of == calc.Strong {
+				legs = shape.Points
+			}
+		}
+		require.Len(t, legs, 4, name)
+		long := func(a, b calc.Point) float64 { return math.Hypot(float64(a.X-b.X), float64(a.Y-b.Y)) }
+		four, five, three := long(legs[0], legs[1]), long(legs[1], legs[2]), long(legs[2], legs[0])
+		assert.InDelta(t, 4.0/3, four/three, 1e-9, name)
+		assert.InDelta(t, 5.0/3, five/three, 1e-9, name)
+		for _, p := range legs {
+			assert.True(t, inside(e.Reading("outline").Rows, p), "%s: %v", name, p)
+		}
+	}
+}
+
+// inside reports whether a point lies in a convex outline that runs against the clock, or within a millimetre of it.
+func inside(corners [][]float64, p calc.Point) bool {
+	for i, a := range corners {
+		b := corners[(i+1)%len(corners)]
+		dx, dy := b[0]-a[0], b[1]-a[1]
+		if (dx*(float64(p.Y)-a[1])-dy*(float64(p.X)-a[0]))/math.Hypot(dx, dy) < -1000 {
+			return false
+		}
+	}
+	return true
+}
+
+// Six pavers of 0.36 m² and mixes for 0.7 m², by hand: a mix begins at the first, the third and the fifth.
+func TestMixes(t *testing.T) {
+	s := solve(t, "outline=0 m,0 m;3.625 m,0 m;3.625 m,0.6 m;0 m,0.6 m&joint=5 mm&mix=0.7 m2&start=fixed")
+	for _, a := range s.More[1].Says.With {
+		if a.Name == "mixes" {
+			assert.Equal(t, 3.0, a.Figure.Base)
+		}
+	}
+	var marks []float64
+	for _, shape := range s.More[1].Shapes {
+		if shape.Label.Msg != "" && strings.HasPrefix(reader.Line(shape.Label), "M") {
+			marks = append(marks, float64(shape.Points[0].X)/1e3)
+		}
+	}
+	assert.InDeltaSlice(t, []float64{300, 1510, 2720}, marks, 1e-3)
+}
+
+// Points under 30° are told: of a wedge with an acute corner, and not of one of 45°.
+func TestSharp(t *testing.T) {
+	told := func(entry string) bool {
+		for _, c := range solve(t, entry).Cautions {
+			if strings.Contains(string(c.Says.Msg), "sharper than 30°") {
+				return true
+			}
+		}
+		return false
+	}
+	assert.True(t, told("outline=0 m,0 m;3 m,0 m;0 m,1 m&joint=5 mm&start=fixed"), "18.4° at the far corner")
+	assert.False(t, told("outline=0 m,0 m;3.025 m,0 m;0 m,3.025 m&joint=5 mm&start=fixed"))
 }

@@ -32,12 +32,9 @@ type corner345 struct {
 	room      unit.Length
 }
 
-// triangle finds the most room for the legs, from where the two lines to start from cross.
-func (p *plan) triangle() (best corner345) {
-	best = corner345{at: paving.Point{X: p.box.X0, Y: p.box.Y0}, right: 1, up: 1}
-	if s, ok := p.starts(); ok {
-		best.at = s
-	}
+// triangle finds the most room for the legs from a place.
+func (p *plan) triangle(at paving.Point) (best corner345) {
+	best = corner345{at: at, right: 1, up: 1}
 	for _, right := range []float64{1, -1} {
 		for _, up := range []float64{1, -1} {
 			// From just within, so that an edge along a leg does not count as left.
@@ -91,7 +88,11 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 			d.Note(calc.Point{X: point(i).X + unit.Length(x0+x1)*m, Y: point(i).Y + unit.Length(y0+y1)*m}, calc.Middle, words.Say("{n}", words.Text("n", strconv.Itoa(i+1))))
 		}
 	}
-	c := p.triangle()
+	start, ok := p.starts()
+	if !ok {
+		start = paving.Point{X: p.box.X0, Y: p.box.Y0}
+	}
+	c := p.triangle(start)
 	feet, metres := c.times(unit.Foot), c.times(unit.Metre/4)
 	k := float64(feet) * float64(unit.Foot)
 	at, right, up := c.at, c.right, c.up
