@@ -68,6 +68,9 @@ func TestADragGoesByTheScaleOfTheDrawing(t *testing.T) {
 		assert.InDelta(t, 1100, value(t, l, "x")/1000, 0.05, "a third of 3 m")
 		y, _ := atY.Value(l.Field("y"), calc.Habit{Decimal: '.'})
 		assert.InDelta(t, -450, y/1000, 0.05, "down on the screen is down in the drawing")
+		link := l.Link()
+		l.Drop()
+		assert.Equal(t, link, l.Link(), "a finger that was let go before moves nothing")
 		whole(t, l)
 	}
 }

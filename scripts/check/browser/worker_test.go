@@ -95,6 +95,7 @@ func TestALongWorkLeavesThePageFree(t *testing.T) {
 	v.upload(`#levels [data-load="grid"]`, rough(t, 300))
 	v.worked()
 	last := v.text(long("answers"))
+	pace := eval[float64](v, hundredMillion)
 	eval[string](v, blocks)
 	v.press(flatTile)
 	v.busy()
@@ -108,8 +109,8 @@ func TestALongWorkLeavesThePageFree(t *testing.T) {
 	v.wait(`document.querySelector('` + long("state") + `').textContent.includes("Stopped early")`)
 	assert.NotEqual(t, last, v.text(long("answers")), "the best so far")
 	longest := eval[float64](v, `window.longest`)
-	t.Logf("the main thread was held up for %.0f ms at most", longest)
-	assert.Less(t, longest, 150.0)
+	t.Logf("the main thread was held up for %.0f ms at most, while a hundred million additions take it %.0f ms", longest, pace)
+	assert.Less(t, longest, 1.5*pace)
 }
 
 func TestTypingAgainTakesThePlaceOfALongWork(t *testing.T) {
@@ -170,6 +171,20 @@ func TestAFaultBesideThePage(t *testing.T) {
 			assert.Empty(t, v.tab.Faults())
 		})
 	}
+}
+
+// Out of reach of the network the worker comes out of the cache, as the page does.
+func TestALongWorkWithoutANetwork(t *testing.T) {
+	v := begin(t, browser.Phone)
+	v.open(longPage + "/")
+	v.wait(`navigator.serviceWorker.controller`)
+	require.NoError(t, v.site.Stop())
+	v.reload()
+	before := v.text(long("answers"))
+	v.enter(longPage, longField, quick)
+	v.worked()
+	assert.NotEqual(t, before, v.text(long("answers")))
+	assert.True(t, eval[bool](v, `typeof setbookAside === "function"`), "beside the page, not on it")
 }
 
 // Where a browser has no workers, the answer comes all the same, with the key.
