@@ -334,5 +334,5 @@ func TestSharp(t *testing.T) {
 		return false
 	}
 	assert.True(t, told("outline=0 m,0 m;3 m,0 m;0 m,1 m&joint=5 mm&start=fixed"), "18.4° at the far corner")
-	assert.False(t, told("outline=0 m,0 m;3.025 m,0 m;0 m,3.025 m&joint=5 mm&start=fixed"))
+	assert.False(t, told("outline=0 m,0 m;3.025 m,0 m;0 m,3.025 m&joint=5 mm&start=fixed&start_x=100 mm&start_y=100 mm"))
 }
