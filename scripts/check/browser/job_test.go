@@ -2,6 +2,7 @@ package browser
 
 import (
 	"fmt"
+	"os"
 	"strings"
 	"testing"
 	"time"
@@ -15,6 +16,7 @@ import (
 
 	"setbook/calc/job"
 	"setbook/scripts/internal/browser"
+	"setbook/scripts/internal/npm"
 )
 
 // patience and tick are how long something is waited for that the page does not tell, and how often it is looked at.
@@ -679,7 +681,8 @@ func TestTheDemoJobFromSlabToHandOver(t *testing.T) {
 func TestAJobFitsEveryScreen(t *testing.T) {
 	v := begin(t, browser.Phone)
 	id := v.demoJob()
-	for _, at := range []string{"jobs/", "job/#job=" + id, "job/#job=" + id + "&view=hand-over", "job/#job=" + id + "&view=order", "bed/?job=" + id + "&entry=e6"} {
+	for _, at := range []string{"jobs/", "job/#job=" + id, "job/#job=" + id + "&view=hand-over", "job/#job=" + id + "&view=order", "bed/?job=" + id} {
+		v.open("about/") // another part of the same address would load nothing anew
 		v.open(at)
 		v.wait(`(document.querySelector("#job, #jobs")?.dataset.shown) || document.querySelector("#job-strip:not([hidden])")`)
 		eval[string](v, unfold)
@@ -690,4 +693,42 @@ func TestAJobFitsEveryScreen(t *testing.T) {
 		}
 		require.NoError(t, v.tab.Resize(browser.Phone))
 	}
+}
+
+// TestAxeOnAJob looks at the pages of a job that has something in it, in light and dark; a job that is not kept, too.
+func TestAxeOnAJob(t *testing.T) {
+	path, err := npm.Axe.File("axe.min.js")
+	require.NoError(t, err)
+	axe, err := os.ReadFile(path)
+	require.NoError(t, err)
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	clean := func(at string) {
+		t.Helper()
+		eval[string](v, unfold)
+		v.do(chromedp.Evaluate[chromedp.Void](string(axe)))
+		for _, theme := range []string{"light", "dark"} {
+			eval[string](v, `(document.documentElement.dataset.theme = "`+theme+`", "")`)
+			eval[string](v, settled)
+			assert.Empty(t, eval[[]string](v, axeRuns), "%s, %s", at, theme)
+		}
+	}
+	for _, at := range []string{"jobs/", "job/#job=" + id, "job/#job=" + id + "&view=hand-over", "job/#job=" + id + "&view=order", "bed/?job=" + id} {
+		v.open("about/") // another part of the same address would load nothing anew
+		v.open(at)
+		v.wait(`(document.querySelector("#job, #jobs")?.dataset.shown) || document.querySelector("#job-strip:not([hidden])")`)
+		clean(at)
+	}
+	v.open("about/")
+	v.openJob("job/#job=" + id)
+	eval[bool](v, inStore(`(() => { const t = db.transaction(["jobs", "jobheads"], "readwrite"); t.objectStore("jobs").clear(); t.objectStore("jobheads").clear(); return new Promise(ok => t.oncomplete = () => ok(true)) })()`))
+	v.fill("mix-amount", "much")
+	v.jobDo("mix")
+	v.fill("note-text", "x")
+	v.jobDo("note")
+	v.unsaved()
+	clean("not kept, and a field that is wrong")
+	v.openJob("jobs/")
+	v.choose("job.json", `{"setbook": "job", "version": 1}`)
+	clean("a file that is no job")
 }
