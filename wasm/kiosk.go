@@ -3,6 +3,7 @@
 package main
 
 import (
+	"context"
 	"strconv"
 	"syscall/js"
 
@@ -148,9 +149,21 @@ func (d *desk) wipe() {
 		}
 	})
 	try(func() { global("sessionStorage").Call("clear") })
-	if d.store != nil {
-		d.store.empty()
-	}
+	go d.run(nil, func() {
+		if d.store == nil { // it may not be open yet
+			ctx, cancel := context.WithTimeout(context.Background(), patience)
+			defer cancel()
+			d.store, _ = openStore(ctx)
+		}
+		if d.store != nil {
+			d.store.empty()
+		}
+		d.begone()
+	})
+}
+
+// begone leaves for the contents page, with nothing of this one behind it.
+func (d *desk) begone() {
 	location := js.Global().Get("location")
 	if d.frame != nil {
 		location.Call("reload")

@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -104,6 +105,12 @@ func (v *visit) frame(calculator string) *visit {
 	f := &visit{v.T, v.site, tab}
 	f.live()
 	return f
+}
+
+// comesTrue waits until what a promise brings is true. (To wait, every promise is true already.)
+func (v *visit) comesTrue(promise string) {
+	v.Helper()
+	require.Eventually(v, func() bool { return eval[bool](v, promise) }, 15*time.Second, 50*time.Millisecond, promise)
 }
 
 func (v *visit) goTo(address string) {
@@ -305,7 +312,7 @@ func TestAFrameWorksOutOfReachOfTheNetwork(t *testing.T) {
 	one := v.frame("bed")
 	one.enter("bed", "depth", "3/16 in")
 	one.wait(`navigator.serviceWorker.controller`)
-	one.wait(`new Promise(done => {
+	one.comesTrue(`new Promise(done => {
 		const open = indexedDB.open("setbook")
 		open.onsuccess = () => {
 			const keys = open.result.transaction("entries").objectStore("entries").getAllKeys()

@@ -74,7 +74,7 @@ func TestWhatTheDeviceHeldIsClearedToo(t *testing.T) {
 				.then(all => { open.result.close(); done(all.reduce((a, b) => a + b, 0)) })
 		}
 	})`
-	v.wait(`(async () => await ` + kept + ` > 0)()`)
+	v.comesTrue(kept + `.then(count => count > 0)`)
 	eval[string](v, `(localStorage.setItem("setbook.notes", "mine"), localStorage.setItem("setbook.units", "metric"), "")`)
 	v.open("counter/")
 	assert.Contains(t, v.text(".manners"), "no counter manners")
@@ -85,7 +85,7 @@ func TestWhatTheDeviceHeldIsClearedToo(t *testing.T) {
 	assert.NotEqual(t, "3/8 in", v.field("bed", "width"), "what somebody else typed is not shown on a counter")
 	eval[string](v, `(() => { const now = Date.now.bind(Date); document.dispatchEvent(new PointerEvent("pointerdown")); Date.now = () => now() + 61000; document.dispatchEvent(new Event("visibilitychange")); return "" })()`)
 	v.wait(`location.pathname === "/" && document.documentElement.dataset.live`)
-	v.wait(`(async () => await ` + kept + ` === 0)()`)
+	v.comesTrue(kept + `.then(count => count === 0)`)
 	assert.True(t, eval[bool](v, `localStorage.getItem("setbook.notes") === null && localStorage.getItem("setbook.units") === "metric"`))
 
 	v.open("counter/")
