@@ -146,3 +146,22 @@ func TestAnIdleTablet(t *testing.T) {
 	clear, _, _ = i.Look(60_010)
 	assert.True(t, clear)
 }
+
+// What is worked beside the page brings the figures of its answers along, for a page around that is told of them.
+func TestFiguresComeBackFromBesideThePage(t *testing.T) {
+	b := besides(t)
+	b.l.Settle(nil, nil, nil)
+	b.l.Take(b.answer(onward))
+	var n int
+	here := page.NewLive(patient(&n), "p", metric).Sheet().Answers
+	there := b.l.Sheet().Answers
+	require.Len(t, there, len(here))
+	for i, a := range here {
+		got := there[i]
+		assert.Equal(t, a.Key, got.Key)
+		assert.Equal(t, a.Is.Kind, got.Is.Kind)
+		assert.Equal(t, a.Is.Base, got.Is.Base)
+		assert.Equal(t, []any{a.Low, a.High, a.HasRange, a.Waits, a.Label}, []any{got.Low, got.High, got.HasRange, got.Waits, got.Label})
+		assert.Equal(t, page.Reads(metric, &a), page.Reads(metric, &got))
+	}
+}

@@ -6,6 +6,7 @@ import (
 
 	"setbook/calc"
 	"setbook/calc/link"
+	"setbook/calc/markup"
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
@@ -145,7 +146,8 @@ const (
 	isEarly   = "early"   // it was stopped
 	isProblem = "problem" // at a key
 	isPart    = "part"
-	isWait    = "wait" // a waiting answer, with its base value
+	isAnswer  = "answer" // with its kind, its base value, its bounds where it has any, and whether it waits
+	isReads   = "reads"
 	isCalled  = "called"
 	isRefused = "refused" // the file for a table
 	isLoaded  = "loaded"  // the same, and its text
@@ -194,11 +196,10 @@ func (l *Live) Take(answer []string) (anew bool) {
 			texts[name] = typed{text: text}
 		case isPart:
 			a.given[name] = text
-		case isWait:
-			base, err := strconv.ParseFloat(text, 64)
-			if err == nil {
-				sheet.Answers = append(sheet.Answers, calc.Answer{Key: name, Waits: true, Is: unit.Fig(unit.Span(base), unit.HourSpan)})
-			}
+		case isAnswer:
+			sheet.Answers = append(sheet.Answers, readAnswer(name, text))
+		case isReads:
+			sheet.Answers[len(sheet.Answers)-1].Reads = words.Say("{answer}", words.Text("answer", text))
 		case isCalled:
 			sheet.Answers[len(sheet.Answers)-1].Label = words.Msg(text)
 		}
@@ -213,7 +214,7 @@ func (l *Live) Take(answer []string) (anew bool) {
 		}
 	}
 	if len(problems) == 0 {
-		l.sheet = sheet // what a countdown can be started from
+		l.sheet = sheet // what a countdown can be started from, and what a page around is told
 	}
 	return anew
 }
@@ -304,9 +305,8 @@ func (l *Live) answer(count string, early bool) []string {
 		answer = append(answer, isEarly, "", "")
 	}
 	for i := range l.sheet.Answers {
-		if a := &l.sheet.Answers[i]; a.Waits && a.Is.Kind == unit.KindSpan {
-			answer = append(answer, isWait, a.Key, strconv.FormatFloat(a.Is.Base, 'g', -1, 64), isCalled, "", string(a.Label))
-		}
+		a := &l.sheet.Answers[i]
+		answer = append(answer, isAnswer, a.Key, answerText(a), isCalled, "", string(a.Label), isReads, "", l.reads(a))
 	}
 	for _, p := range l.sheetParts() {
 		answer = append(answer, isPart, p.Name, p.HTML)
@@ -335,4 +335,28 @@ func (l *Live) current() string {
 		return a.good
 	}
 	return link.Format(l.Calculator, l.entry, l.reader.Style.System)
+}
+
+// answerText is the figures of an answer: its kind, its base value, its bounds (nought where it has none), then "r" where it
+// has bounds and "w" where it waits.
+func answerText(a *calc.Answer) string {
+	text := strconv.Itoa(int(a.Is.Kind))
+	for _, x := range [...]float64{a.Is.Base, a.Low, a.High} {
+		text += " " + strconv.FormatFloat(x, 'g', -1, 64)
+	}
+	return text + " " + markup.If(a.HasRange, "r") + markup.If(a.Waits && a.Is.Kind == unit.KindSpan, "w")
+}
+
+// readAnswer undoes answerText. What is shown of it comes in parts, so its pair does not matter.
+func readAnswer(key, text string) calc.Answer {
+	fields := strings.SplitN(text, " ", 5)
+	number := func(i int) float64 {
+		x, err := strconv.ParseFloat(fields[i], 64)
+		if err != nil {
+			panic(err) // answerText wrote it
+		}
+		return x
+	}
+	return calc.Answer{Key: key, Is: unit.Figure{Kind: unit.Kind(number(0)), Base: number(1), As: unit.HourSpan}, Low: number(2), High: number(3),
+		HasRange: strings.Contains(fields[4], "r"), Waits: strings.Contains(fields[4], "w")}
 }

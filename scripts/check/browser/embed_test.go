@@ -331,3 +331,21 @@ func TestAFrameWorksOutOfReachOfTheNetwork(t *testing.T) {
 	assert.NotEqual(t, before, again.text(answersOf))
 	v.wait(`last("one").entry.includes("depth=1/2+in")`)
 }
+
+// TestALongCalculatorInAFrame is worked out beside the frame's page, and tells the page around the same.
+func TestALongCalculatorInAFrame(t *testing.T) {
+	around := openShop(t)
+	site := naming(t, around.origin)
+	around.pages["/"] = `<!doctype html><meta name="viewport" content="width=device-width"><title>A shop</title><script>window.told = []; addEventListener("message", e => told.push(e.data))</script>
+		<iframe src="` + site.URL + `embed/frame/en/?calculator=levels" width="100%" height="900" sandbox="allow-scripts allow-same-origin"></iframe>`
+	v := look(t, shared, site, browser.Phone)
+	v.goTo(around.origin)
+	v.wait(`told.some(m => m.kind === "answers" && Object.keys(m.answers).length > 0)`)
+	levels, _ := all.ByID("levels")
+	for _, a := range levels.Solve(levels.Example()).Answers {
+		value, symbol := a.Is.Kind.SI(a.Is.Base)
+		assert.Equal(t, value, eval[float64](v, `told.findLast(m => m.kind === "answers").answers["`+a.Key+`"].value`), a.Key)
+		assert.Equal(t, symbol, eval[string](v, `told.findLast(m => m.kind === "answers").answers["`+a.Key+`"].unit`))
+	}
+	assert.Contains(t, v.frame("levels").text(`[data-part="answers"]`), "Answers")
+}
