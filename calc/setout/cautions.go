@@ -15,7 +15,7 @@ func (p *plan) cautions(s *calc.Sheet, e calc.Entry) {
 	k := &p.counts
 
 	for i := range p.laid.Cuts {
-		if share, _ := p.share(&p.laid.Cuts[i]); share < 0.5-1e-9 {
+		if share, _ := p.share(&p.laid.Cuts[i]); share < half {
 
 			s.Warn(calc.Care, source.BalancedCuts, "The narrowest cut, {mark}, is {width}: under half a paver. Move or turn the layout where that can be helped; where it cannot, ask the owner first.",
 				words.Text("mark", k.narrowAt), words.Is("width", k.narrowest, size))

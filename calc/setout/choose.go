@@ -20,17 +20,22 @@ const straight = float64(unit.Millimetre)
 type layout struct {
 	paving.Candidate
 	slim   int        // pieces under half a paver
+	price  float64    // see weighed
 	pavers unit.Count // whole ones, and those that the cut pieces come out of, set one after another
 }
 
-// price is nought where no piece is under half a paver. Else it is the cut pieces, those under half three times over: our
-// own weighing of what source.BalancedCuts wants, few cuts and none under half, where it cannot be had in full.
-func (l *layout) price() int {
-	if l.slim == 0 {
-		return 0
+// weighed is what a piece that is so much of a paver counts for, where pieces under half a paver cannot be helped: a cut
+// piece one, one under half three, and up to eleven the narrower it is. Our own weighing of what source.BalancedCuts
+// wants: few cuts, none under half, and else as wide as can be had.
+func weighed(share float64) float64 {
+	if share >= half {
+		return 1
 	}
-	return l.Why.Cuts + 2*l.slim
+	return 3 + 8*(1-2*share)
 }
+
+// half is half a paver, but for a trace of rounding.
+const half = 0.5 - 1e-9
 
 // choose gives the best few starts: those that the search found, which weighs opposite edges of the box about the paving,
 // and those flush with an edge, so that a wedge or a curve gets no course of slivers along its one straight side. The
@@ -65,9 +70,14 @@ func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 		l := layout{Candidate: c}
 		laid := p.ground.Lay(c.Grid)
 		for j := range laid.Cuts {
-			if share, _ := p.share(&laid.Cuts[j]); share < 0.5-1e-9 {
+			share, _ := p.share(&laid.Cuts[j])
+			if share < half {
 				l.slim += laid.Cuts[j].Count
 			}
+			l.price += weighed(share) * float64(laid.Cuts[j].Count)
+		}
+		if l.slim == 0 {
+			l.price = 0 // none under half: all such are as good, but for the search's own order
 		}
 		if i >= offered {
 			l.Why = paving.Why{Narrowest: p.thinnest(&laid), Cuts: len(laid.Pieces) - laid.Full, Full: laid.Full,
@@ -75,7 +85,7 @@ func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 		}
 		p.best = append(p.best, l)
 	}
-	slices.SortStableFunc(p.best, func(a, b layout) int { return cmp.Compare(a.price(), b.price()) })
+	slices.SortStableFunc(p.best, func(a, b layout) int { return cmp.Compare(a.price, b.price) })
 	p.best = p.best[:min(shown, len(p.best))]
 	for i := range p.best {
 		laid := p.ground.Lay(p.best[i].Grid)

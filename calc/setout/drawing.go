@@ -154,12 +154,15 @@ func (p *plan) soft() (lines [][]calc.Point) {
 func (p *plan) snapped(d *calc.Drawing) {
 	var lines [][]calc.Point
 	over := unit.Length(p.margin() / 2)
+	told := map[[2]int]bool{} // from which corner along which edge: one length, the others are listed
 	for _, c := range p.chalks() {
 		a, b := c.first.at, c.last.at
 		dx, dy := b.X-a.X, b.Y-a.Y
 		more := over / unit.Length(math.Hypot(float64(dx), float64(dy)))
 		lines = append(lines, []calc.Point{{X: a.X - dx*more, Y: a.Y - dy*more}, {X: b.X + dx*more, Y: b.Y + dy*more}})
-		if float64(c.first.far) > 3*p.margin() && len(p.corners) <= crowded {
+		from := [2]int{c.first.corner, c.first.towards}
+		if c.soft && !told[from] && float64(c.first.far) > 3*p.margin() && len(p.corners) <= crowded {
+			told[from] = true
 			p.offset(d, c.first)
 		}
 	}

@@ -67,7 +67,7 @@ func curve(corners int, radius float64) string {
 var shapes = map[string]string{
 	"rectangle": "outline=0 m,0 m;6.4 m,0 m;6.4 m,4.3 m;0 m,4.3 m&edges=building,open,open,open",
 	"L":         "outline=0 m,0 m;7.2 m,0 m;7.2 m,3.1 m;4.1 m,3.1 m;4.1 m,6 m;0 m,6 m&holes=5.2 m,1.4 m;5.35 m,1.55 m&edges=building,open,open,wall,open,building&paver_l=900 mm&paver_w=450 mm&pattern=third",
-	"curve":     "outline=" + curve(60, 4.5),
+	"curve":     "outline=" + curve(60, 3.6),
 	"wedge":     "outline=0 m,0 m;8 m,0.6 m;1.2 m,3.2 m&edges=wall,open,open&turn=4.289 deg",
 }
 
@@ -107,14 +107,6 @@ func TestUseThis(t *testing.T) {
 		offered := table(t, solve(t, entry), "layouts")
 		require.NotEmpty(t, offered.Rows)
 		last := 0.0
-		for _, row := range offered.Rows {
-			price := 0.0 // nothing under half a paver comes first, else the cuts, those under half three times over
-			if slim := row.Cells[1].Is.Base; slim > 0 {
-				price = row.Cells[4].Is.Base + 2*slim
-			}
-			assert.GreaterOrEqual(t, price, last, name)
-			last = price
-		}
 		for i, row := range offered.Rows {
 			require.NotEmpty(t, row.Button)
 			taken := entry
@@ -123,11 +115,40 @@ func TestUseThis(t *testing.T) {
 			}
 			s := solve(t, taken)
 			assert.Equal(t, row.Cells[4].Is.Base, answer(t, s, "cut"), "%s, layout %d", name, i+1)
+			slim, price := weigh(t, s, taken)
+			assert.Equal(t, row.Cells[1].Is.Base, slim, "%s, layout %d", name, i+1)
+			assert.GreaterOrEqual(t, price, last-1e-6, "%s, layout %d: the better come first", name, i+1)
+			last = price
 			for _, other := range s.Tables {
 				assert.NotEqual(t, "layouts", other.Key, "a start that is given is not searched for")
 			}
 		}
 	}
+}
+
+// weigh counts the cut pieces under half a paver, and weighs all by what the list of layouts says: one each, those under half
+// three and up to eleven, the narrower the more; nothing where none is under half.
+func weigh(t *testing.T, s *calc.Sheet, entry string) (slim, price float64) {
+	t.Helper()
+	e, _ := link.Read(&setout.Calculator, entry, calc.Habit{})
+	cuts := table(t, s, "cuts")
+	listed := 0.0
+	for _, row := range cuts.Rows {
+		share := min(row.Cells[1].Is.Base/e.Reading("paver_l").Base, row.Cells[2].Is.Base/e.Reading("paver_w").Base)
+		count := row.Cells[3].Is.Base
+		listed += count
+		if share < 0.5-1e-9 {
+			slim += count
+			price += count * (11 - 16*share)
+		} else {
+			price += count
+		}
+	}
+	require.Equal(t, answer(t, s, "cut"), listed, "all are listed")
+	if slim == 0 {
+		price = 0
+	}
+	return slim, price
 }
 
 // A drag moves the pavers by its vector; by a whole module along and across, nothing changes.
