@@ -184,17 +184,12 @@ func (r *ruler) meets(at float64) bool {
 	return false
 }
 
-// axis is the axis with a paver beginning at a place, in whichever field that place comes to lie. A movement joint that
-// moves when the first paver does can move the field: then the next try settles it.
-func (r *ruler) axis(at float64) Axis {
-	a := r.choose(r.phase(at))
+// axis is the axis with a paver beginning at a place, in whichever field that place comes to lie, of a row that is shifted
+// so far. A movement joint that moves when the first paver does can move the field: then the next try settles it.
+func (r *ruler) axis(at, shift float64) Axis {
+	a := r.choose(r.phase(at - shift))
 	for range 4 {
-		spans := r.spans(a)
-		f := 0
-		for f < len(spans)-1 && at > spans[f].to {
-			f++
-		}
-		off := at - spans[f].at
+		off := at - shift - r.field(a, at).at
 		off -= r.module() * math.Round(off/r.module())
 		if math.Abs(off) <= near/10 {
 			break
@@ -204,14 +199,32 @@ func (r *ruler) axis(at float64) Axis {
 	return a
 }
 
+// field is the one that a place comes to lie in.
+func (r *ruler) field(a Axis, at float64) span {
+	spans := r.spans(a)
+	f := 0
+	for f < len(spans)-1 && at > spans[f].to {
+		f++
+	}
+	return spans[f]
+}
+
 // phase brings a paver's beginning to the last at or before the paving's, or as good as there.
 func (r *ruler) phase(at float64) float64 {
 	return at + r.module()*math.Floor((r.lo-at+near)/r.module())
 }
 
-// Start is the grid with a paver's lower left corner at a point, in the pattern's axes. Its movement joints are the fewest
-// that hold, at inside corners where that costs none, else as even as the module lets them be.
+// Start is the grid with a paver's lower left corner at a point, in the pattern's axes, whichever row that lies in. Its
+// movement joints are the fewest that hold, at inside corners where that costs none, else as even as the module lets them be.
 func (g *Ground) Start(p Point) Grid {
 	x, y := g.rulers()
-	return Grid{x.axis(p.X), y.axis(p.Y)}
+	rows := y.axis(p.Y, 0)
+	row := math.Round((p.Y - y.field(rows, p.Y).at) / y.module())
+	return Grid{x.axis(p.X, g.shift(row)), rows}
+}
+
+// shift is how far a row of a field is moved along, 0 for its first.
+func (g *Ground) shift(row float64) float64 {
+	share := row * g.pattern.Offset
+	return (share - math.Floor(share+1e-9)) * float64(g.paver.L+g.paver.Joint)
 }

@@ -288,3 +288,27 @@ func TestHardShapes(t *testing.T) {
 	_, b := laid(t, dotted, Paver{600 * mmU, 300 * mmU, 5 * mmU}, Pattern{Turn: 20}, Joints{}, Point{})
 	assert.Equal(t, summed(&a), summed(&b))
 }
+
+// By definition of the start: a paver's lower left corner stands there, whichever course that is in, and as a plan is dragged
+// the pattern goes with it. Where it lies off the paving, a whole number of modules and courses away is a course in line with it.
+func TestAnOffsetCourseBeginsWhereItIsToldTo(t *testing.T) {
+	o := &Outline{Corners: rectangle(0, 0, 8000, 8000)}
+	p := Paver{600 * mmU, 300 * mmU, 5 * mmU}
+	for _, offset := range []float64{1.0 / 3, 0.25} {
+		for _, j := range []Joints{{}, {Movement: 12 * mmU, Longest: 3600 * mmU}} {
+			for _, at := range []Point{{100 * mm, 100 * mm}, {500 * mm, 1200 * mm}, {3000 * mm, 2500 * mm}, {1234 * mm, 7400 * mm}, {7100 * mm, 4321 * mm}} {
+				_, l := laid(t, o, p, Pattern{Offset: offset}, j, at)
+				met := 0
+				for _, q := range l.Pieces {
+					met += b2i(math.Abs(q.Cell.X0-at.X) < near && math.Abs(q.Cell.Y0-at.Y) < near)
+				}
+				assert.Equal(t, 1, met, "offset %g, %v", offset, at)
+			}
+		}
+		courses := math.Round(1 / offset) // until one is in line again
+		_, in := laid(t, o, p, Pattern{Offset: offset}, Joints{}, Point{200 * mm, 200 * mm})
+		_, off := laid(t, o, p, Pattern{Offset: offset}, Joints{}, Point{200 * mm, (200 - courses*305) * mm})
+		assert.Equal(t, [2]int{in.Full, len(in.Pieces)}, [2]int{off.Full, len(off.Pieces)})
+		assert.InDelta(t, in.Grid.X.First, off.Grid.X.First, near)
+	}
+}

@@ -128,8 +128,7 @@ func (l *layer) row(xs []span, r int, number []int, y0, y1 float64) {
 	l.scan(y0, y1)
 	l.rest = l.band
 	module, long := float64(l.paver.L+l.paver.Joint), float64(l.paver.L)
-	share := float64(r) * l.pattern.Offset
-	shift := (share - math.Floor(share+1e-9)) * module
+	shift := l.shift(float64(r))
 	for fx, x := range xs {
 		first := 0
 		if shift > near {

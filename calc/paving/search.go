@@ -236,10 +236,10 @@ func (r *ruler) starts() []Axis {
 		if !s.low {
 			at -= r.size
 		}
-		add(r.axis(at))
+		add(r.axis(at, 0))
 	}
 	for _, p := range r.inner {
-		add(r.axis(p + r.wide/2))
+		add(r.axis(p+r.wide/2, 0))
 	}
 	centre := out[0].First
 	for i := 1; i < steps; i++ {
