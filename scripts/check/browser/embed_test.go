@@ -349,3 +349,21 @@ func TestALongCalculatorInAFrame(t *testing.T) {
 	}
 	assert.Contains(t, v.frame("levels").text(`[data-part="answers"]`), "Answers")
 }
+
+// TestASheetOfTheSite is named in the address of a frame, with no script and no named origin.
+func TestASheetOfTheSite(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "stocked")
+	require.NoError(t, os.CopyFS(dir, os.DirFS(dist)))
+	require.NoError(t, os.MkdirAll(filepath.Join(dir, "sheets"), 0o755))
+	require.NoError(t, os.WriteFile(filepath.Join(dir, "sheets", "goods.csv"), []byte(goods), 0o644))
+	site, err := browser.Serve(dir, netlify)
+	require.NoError(t, err)
+	t.Cleanup(func() { site.Stop() })
+	v := look(t, shared, site, browser.Phone)
+	v.open("embed/frame/en/?calculator=batch&site-sheet=goods.csv")
+	v.wait(`document.querySelector("[data-product]")`)
+	assert.Contains(t, v.text("[data-product]"), "Greyline Bed 20")
+	v.open("embed/frame/en/?calculator=batch&site-sheet=none.csv")
+	v.wait(`document.querySelector('[data-notice="sheet"]')`)
+	v.tab.Forget()
+}

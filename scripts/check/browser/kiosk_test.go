@@ -105,6 +105,7 @@ func TestACounterHasNoWayOut(t *testing.T) {
 		assert.Empty(t, eval[[]string](v, `[...document.querySelectorAll("a[href]")].filter(a => a.origin !== location.origin).map(a => a.href)`), p)
 	}
 	v.open("bed/")
+	assert.False(t, eval[bool](v, `document.querySelector('.foot a[href$="jobs/"]').checkVisibility()`), "jobs are kept by whoever owns the device")
 	eval[string](v, `(() => { const a = document.createElement("a"); a.href = "https://elsewhere.example/"; a.id = "out"; a.textContent = "out"; document.querySelector("main").prepend(a); return "" })()`)
 	v.press("#out")
 	assert.True(t, eval[bool](v, `location.pathname === "/bed/"`))
