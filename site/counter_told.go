@@ -85,7 +85,7 @@ var embedding = told{
 		{
 			head: "What your page is told",
 			says: []words.Msg{
-				"Only named origins are told anything. The host names them in site/parents.txt, or builds with -parents; the list is empty unless somebody fills it. A page that is not named shows the calculator, and learns nothing of what is typed; what it sends is not read.",
+				"Only named origins are told anything. The host names them in site/parents.txt, or builds with -parents; the list is empty unless somebody fills it. A page that is not named shows the calculator, and learns nothing of what is typed; what it sends is not read. An origin that is taken off the list is gone from a phone once that has taken the newer version: mostly at the second visit.",
 				"The element gives events that rise through the page: setbook-ready, setbook-answers, setbook-height. A plain frame posts the same messages. Each is an object of this shape, where setbook is the version of the shape and every value is in an SI unit:",
 			},
 			code: messageExample,
