@@ -2,6 +2,7 @@ package calc
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"setbook/calc/unit"
@@ -21,7 +22,8 @@ func (in *Input) readTable(text string, h Habit) (Reading, *Problem) {
 	r := Reading{Text: text}
 	lines := strings.FieldsFunc(strings.ReplaceAll(text, "\r", ""), func(c rune) bool { return c == ';' || c == '\n' })
 	if in.Form != Plain {
-		lines = strings.Split(strings.NewReplacer("\r", "", "\n", ";").Replace(text), ";")
+		// A ; at the end of a line ends that row, and is not an empty one after it.
+		lines = strings.Split(strings.NewReplacer(";\r\n", ";", ";\n", ";", "\r", "", "\n", ";").Replace(text), ";")
 	}
 	if len(lines) > maxRows {
 		return Reading{}, &Problem{in.Key, words.Say("{field}: read {rows} rows. It takes up to {most}.",
@@ -56,9 +58,11 @@ type tableReader struct {
 	count int // rows that are not empty
 }
 
-// part takes an empty line: it parts groups.
+// part takes an empty line: it parts groups, and in a grid may be a row of one missing reading.
 func (t *tableReader) part() {
-	if t.in.Form == Groups && len(t.rows) > 0 && t.rows[len(t.rows)-1] != nil {
+	switch n := len(t.rows); {
+	case n == 0 || t.in.Form == Plain:
+	case t.in.Form == Grid || t.rows[n-1] != nil:
 		t.rows = append(t.rows, nil)
 	}
 }
@@ -169,7 +173,7 @@ func (t *tableReader) plain(column int, text string) (base float64, ok bool) {
 // finish drops the parting after the last group and makes the rows of a grid one length.
 func (t *tableReader) finish() [][]float64 {
 	rows := t.rows
-	if len(rows) > 0 && rows[len(rows)-1] == nil {
+	for len(rows) > 0 && rows[len(rows)-1] == nil {
 		rows = rows[:len(rows)-1]
 	}
 	if t.in.Form != Grid {
@@ -178,6 +182,9 @@ func (t *tableReader) finish() [][]float64 {
 	longest := 0
 	for _, row := range rows {
 		longest = max(longest, len(row))
+	}
+	if longest > 1 { // an empty line is no row there: one that was skipped has its commas
+		rows = slices.DeleteFunc(rows, func(row []float64) bool { return row == nil })
 	}
 	for i := range rows {
 		for len(rows[i]) < longest {

@@ -105,3 +105,28 @@ func FuzzGrid(f *testing.F) {
 		}
 	})
 }
+
+// The contract: an empty cell is a missing reading. In a grid of one column an empty cell is an empty line, and what follows it must not
+// move up. Beside more columns an empty line is no row, since a row that was skipped has its commas. Empty lines at either end are none.
+func TestEmptyCellOfAColumnIsMissing(t *testing.T) {
+	for text, want := range map[string][]float64{
+		"1 mm;;3;;;6":              {1, math.NaN(), 3, math.NaN(), math.NaN(), 6},
+		";;1 mm\r\n \r\n3\r\n\r\n": {1, math.NaN(), 3},
+		"1 mm;\n2;\r\n3;\n":        {1, 2, 3},
+		"1 mm,2;;3,4":              {1, 2, 3, 4},
+		"1 mm,2;,;3,4":             {1, 2, math.NaN(), math.NaN(), 3, 4},
+	} {
+		r, problem := gridInput().readTable(text, Habit{})
+		require.Nil(t, problem, text)
+		read := []float64{}
+		for _, row := range r.Rows {
+			for _, base := range row {
+				read = append(read, base/float64(unit.Millimetre))
+			}
+		}
+		require.Len(t, read, len(want), text)
+		for i := range want {
+			assert.True(t, read[i] == want[i] || read[i] != read[i] && want[i] != want[i], "%q: cell %d: %g", text, i, read[i])
+		}
+	}
+}
