@@ -13,6 +13,9 @@ import (
 	"setbook/calc/words"
 )
 
+// parentTold stands in the place of the sentence that nothing is sent, where something is.
+const parentTold words.Msg = "This is worked out on this device, without an account. The page around it is told what you enter here and what comes of it."
+
 // framed is a page that stands in a frame of another page; nil on every other.
 type framed struct {
 	embed.Setup
@@ -128,6 +131,9 @@ func (d *desk) followParent() {
 			}
 		})
 		body := js.Global().Get("document").Get("body")
+		if local, ok := find(body, ".frame-foot .local"); ok {
+			local.SetTextContent(say(parentTold))
+		}
 		tell := func(js.Value) {
 			if height := body.Get("offsetHeight").Int(); height != f.height {
 				f.height = height
