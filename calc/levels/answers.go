@@ -33,11 +33,19 @@ func (v *survey) answers(e calc.Entry, s *calc.Sheet) {
 
 	spread := words.Say("Readings are good to about {finest}: every hollow that much shallower, with mixed cells the nearer way, or that much deeper.", words.Is("finest", finest, unit.InchMM))
 	fill, least, most := litres(v.fill.Fill), litres(v.less.NetFill), litres(v.more.Fill)
-	calc.Gives(s, "fill", "Patch", fill, unit.CubicFootL).Between(float64(least), float64(most), spread)
+	patch := calc.Gives(s, "fill", "Patch", fill, unit.CubicFootL)
 	bags := func(fill unit.Volume) float64 { return float64(unit.Whole(float64(fill / bagYield.Of(e)))) }
-	calc.Gives(s, "buy", "Bags of patch", unit.Count(bags(fill)), unit.Whole1).Between(bags(least), bags(most), spread).Buy().First().
+	buy := calc.Gives(s, "buy", "Bags of patch", unit.Count(bags(fill)), unit.Whole1).Buy().First().
 		Of(&calc.Supply{Of: calc.BuyPatch, In: "bags", Pack: unit.Fig(bagYield.Of(e), unit.CubicFootL),
 			Likely: float64(fill / bagYield.Of(e)), Low: float64(least / bagYield.Of(e)), High: float64(most / bagYield.Of(e))})
+	if v.fill.Area > 0 {
+		patch.Between(float64(least), float64(most), spread)
+		buy.Between(bags(least), bags(most), spread)
+	} else {
+		none := words.Say("not found: it takes two rows of readings, side by side")
+		patch.Says(none)
+		buy.Says(none)
+	}
 
 	f, _, _ := Together(v.bends())
 	flat := calc.Gives(s, "f_flat", "Flatness number FF", f, unit.Bare)

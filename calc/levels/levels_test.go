@@ -176,3 +176,19 @@ func TestStopped(t *testing.T) {
 		assert.False(t, math.IsNaN(a.Is.Base))
 	}
 }
+
+// The grid method goes by cells between four readings, or three. A line of them has none: no patch is found there, which is not that none is needed.
+func TestALineHasNoPatch(t *testing.T) {
+	for text, found := range map[string]bool{
+		"0 mm,-9 mm,0 mm": false, "0 mm;-9 mm;0 mm": false, "0 mm,,0 mm;,,;0 mm,,-9 mm": false, "0 mm,0 mm;0 mm,-9 mm": true, "0 mm,;0 mm,-9 mm": true,
+	} {
+		e, problems := levels.Calculator.Read(calc.Texts{"grid": text}, calc.Habit{})
+		require.Empty(t, problems)
+		s := levels.Calculator.Solve(e)
+		for _, a := range s.Answers {
+			if a.Key == "fill" || a.Key == "buy" {
+				assert.Equal(t, found, a.Reads.Msg == "", "%s of %s", a.Key, text)
+			}
+		}
+	}
+}

@@ -72,8 +72,12 @@ func printTable(out io.Writer, t *calc.Table, r words.Reader) {
 // short is a reading as it was given, a long table cut.
 func short(r calc.Reading) string {
 	text := strings.Join(strings.Fields(strings.ReplaceAll(r.Text, "\n", "; ")), " ")
-	if runes := []rune(text); len(runes) > 200 {
-		return fmt.Sprintf("%s… (%d rows)", string(runes[:200]), len(r.Rows))
+	runes := []rune(text)
+	switch {
+	case len(runes) <= 200:
+		return text
+	case len(r.Rows) == 0: // lines of text
+		return fmt.Sprintf("%s… (%d lines)", string(runes[:200]), strings.Count(r.Text, "\n")+1)
 	}
-	return text
+	return fmt.Sprintf("%s… (%d rows)", string(runes[:200]), len(r.Rows))
 }
