@@ -29,6 +29,9 @@ type clerk struct {
 	raw   string // the record as it was read: what a newer program wrote, or what cannot be read, is handed on as it is
 	rawID string
 
+	copy  *store // the second copy of every job, once it was asked for; nil where the browser has none
+	asked bool
+
 	dirty, saving bool
 }
 
@@ -88,6 +91,11 @@ func (d *desk) openJobs(opened *store, err error) {
 		c.trouble = jobpage.NewerBase
 	}
 	d.askedLasting()
+	if whole && c.root != nil && c.root.ID() != "job-strip" && c.trouble == jobpage.None {
+		ctx, cancel := context.WithTimeout(context.Background(), patience)
+		defer cancel()
+		c.book.Back = d.mend(ctx)
+	}
 	d.showJobs()
 }
 

@@ -121,9 +121,9 @@ func (d *desk) pressList(do, what string) {
 			}
 			var err error
 			if do == "back" {
-				err = c.store.markJob(ctx, what, func(h *jobpage.Head) { h.Gone = 0 })
+				err = d.markJob(ctx, what, 0)
 			} else {
-				err = c.store.eraseJob(ctx, what)
+				err = d.eraseJob(ctx, what)
 			}
 			c.list.Trouble = troubleOf(err)
 			d.readHeads()
@@ -182,7 +182,7 @@ func (d *desk) takePreview(ctx context.Context, beside bool, id string) {
 		// Of a job that was deleted here, only the deletion is left to be forgotten.
 		head, _, err := c.store.readJob(ctx, j.ID)
 		if h, ok := jobpage.ReadHead(j.ID, head); err == nil && ok && h.Gone != 0 {
-			err = c.store.eraseJob(ctx, j.ID)
+			err = d.eraseJob(ctx, j.ID)
 		}
 		if err != nil {
 			c.list.Trouble = troubleOf(err)

@@ -62,11 +62,7 @@ func (d *desk) deleteJob() {
 	c := &d.clerk
 	id := c.view.Job.ID
 	d.beside(func(ctx context.Context) {
-		if c.store == nil {
-			return
-		}
-		at := now()
-		if err := c.store.markJob(ctx, id, func(h *jobpage.Head) { h.Gone = at }); err != nil {
+		if err := d.markJob(ctx, id, now()); err != nil {
 			c.view.Trouble = troubleOf(err)
 			d.refreshJob("")
 			return
@@ -90,7 +86,9 @@ func (d *desk) beginJob(j *job.Job, raw string) {
 	case c.store == nil:
 	case raw != "":
 		head := jobpage.HeadOf(j)
-		err = c.store.swapJob(context.Background(), j.ID, 0, head.Text(), raw)
+		if err = c.store.swapJob(context.Background(), j.ID, 0, head.Text(), raw); err == nil {
+			d.copyJob(context.Background(), j.ID, head.Text(), raw)
+		}
 	default:
 		err = d.keepOne(j)
 	}

@@ -68,6 +68,7 @@ func (d *desk) keepOne(j *job.Job) error {
 	}
 	if err == nil {
 		j.Revision, j.Changed = next.Revision, next.Changed
+		d.copyJob(context.Background(), j.ID, head.Text(), record)
 	}
 	return err
 }
@@ -125,9 +126,8 @@ func (d *desk) settle(do string) {
 
 // revive keeps a job again that is no longer kept.
 func (d *desk) revive(v *jobpage.View) {
-	c := &d.clerk
 	go d.run(nil, func() {
-		if c.store == nil || c.store.eraseJob(context.Background(), v.Job.ID) != nil {
+		if d.eraseJob(context.Background(), v.Job.ID) != nil {
 			v.Trouble = jobpage.Failed
 			d.refreshJob("")
 			return

@@ -71,3 +71,29 @@ func May(id, kept string, was int64) Trouble {
 	}
 	return None
 }
+
+// Side is which of two copies of a job is ahead of the other.
+type Side uint8
+
+// The sides.
+const (
+	Neither Side = iota
+	First
+	Second
+)
+
+// Ahead compares the heads of two copies, "" for none: the second is ahead only where it holds a later save, or the first holds
+// nothing. What is a newer program's is not judged.
+func Ahead(id, first, second string) Side {
+	a, okA := ReadHead(id, first)
+	b, okB := ReadHead(id, second)
+	switch {
+	case first == second:
+		return Neither
+	case first == "" || okA && okB && b.Revision > a.Revision && a.Gone == 0:
+		return Second
+	case second != "" && !okB:
+		return Neither
+	}
+	return First
+}

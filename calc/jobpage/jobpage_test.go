@@ -274,6 +274,27 @@ func TestWhatMayBeKept(t *testing.T) {
 	}
 }
 
+// The second copy is taken only where it holds more than the first.
+func TestWhichCopyIsAhead(t *testing.T) {
+	j := job.Demo(at)
+	head := func(revision int64, gone countdown.Instant) string {
+		h := jobpage.HeadOf(j)
+		h.Revision, h.Gone = revision, gone
+		return h.Text()
+	}
+	for _, c := range []struct {
+		first, second string
+		want          jobpage.Side
+	}{
+		{head(3, 0), head(3, 0), jobpage.Neither}, {head(3, 0), head(2, 0), jobpage.First}, {head(3, 0), head(4, 0), jobpage.Second},
+		{"", head(4, 0), jobpage.Second}, {"", "head=2&tomorrow", jobpage.Second}, {head(3, 0), "", jobpage.First}, {"head=2&tomorrow", "", jobpage.First},
+		{head(3, at), head(3, 0), jobpage.First}, {head(3, at), head(4, 0), jobpage.First}, {head(3, 0), head(3, at), jobpage.First},
+		{"head=2&tomorrow", head(9, 0), jobpage.First}, {head(3, 0), "head=2&tomorrow", jobpage.Neither},
+	} {
+		assert.Equal(t, c.want, jobpage.Ahead(j.ID, c.first, c.second), "%s against %s", c.first, c.second)
+	}
+}
+
 func TestEveryTroubleIsSaid(t *testing.T) {
 	j := job.Demo(at)
 	seen := map[string]bool{}

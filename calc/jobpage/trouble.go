@@ -68,10 +68,12 @@ func (b *Book) lasting() string {
 		Refused:  "The browser did not promise to keep this: short of room, it may clear it. Hand a copy on at the end of each day.",
 		Unasked:  "This browser cannot be asked to keep this for good. Hand a copy on at the end of each day.",
 	}[b.Lasting]
-	if says == "" {
-		return ""
-	}
 	w := b.writer()
-	w.put(`<p class="note">%</p>`, says)
+	if b.Back > 0 {
+		w.Put(`<p class="job-back">%</p>`, b.Reader.Line(words.Say("The browser had lost what it kept for this site. Jobs brought back from the second copy: {count}. Hand them on as files now.", count("count", b.Back))))
+	}
+	if says != "" {
+		w.put(`<p class="note">%</p>`, says)
+	}
 	return w.String()
 }

@@ -22,6 +22,7 @@ type Book struct {
 	All        []*calc.Calculator // in the order of the work
 	Version    string             // of this Setbook
 	Lasting    Lasting            // what the browser says of how long it keeps what is stored
+	Back       int                // jobs that the browser had lost and that came back from the second copy
 }
 
 // Mode is what a job's page shows of it.

@@ -320,6 +320,38 @@ func TestAJobThatWasEvicted(t *testing.T) {
 	assert.Contains(t, other.text("#job"), "not on this phone")
 }
 
+// The browser has deleted the whole database, as Chromium does with one that it takes for corrupt: the jobs come back from the second copy,
+// which stands in files of its own, and that is said. What was deleted by hand stays so.
+func TestAJobComesBackFromTheSecondCopy(t *testing.T) {
+	v := begin(t, browser.Phone)
+	gone := v.demoJob()
+	v.jobDo("delete")
+	v.wait(`location.pathname.endsWith("/jobs/") && document.querySelector("#jobs").dataset.shown`)
+	id := v.beginJob("North terrace")
+	v.fill("note-text", "before")
+	v.jobDo("note")
+	v.saved()
+	before := v.kept(id)
+	v.site.Add("blank/", blank)
+	v.do(chromedp.Navigate(v.site.URL + "blank/"))
+	require.True(t, eval[bool](v, `new Promise((ok, no) => { const r = indexedDB.deleteDatabase("setbook"); r.onsuccess = () => ok(true); r.onerror = no })`))
+	v.openJob("job/#job=" + id)
+	assert.Contains(t, v.text(`#job [data-part="notes"]`), "before")
+	assert.Contains(t, v.text(`#job [data-part="kept"]`), "brought back from the second copy: 2")
+	assert.Equal(t, before, v.kept(id))
+	v.openJob("job/#job=" + gone)
+	assert.NotContains(t, v.text("#job"), "Courtyard")
+	v.openJob("jobs/")
+	v.jobDo("erase")
+	v.wait(`!document.querySelector('[data-job-do="erase"]')`)
+	v.fill("query", "north")
+	v.do(chromedp.Navigate(v.site.URL + "blank/"))
+	require.True(t, eval[bool](v, `new Promise((ok, no) => { const r = indexedDB.deleteDatabase("setbook"); r.onsuccess = () => ok(true); r.onerror = no })`))
+	v.openJob("jobs/")
+	v.wait(`document.querySelector('#jobs [data-part="found"] a')`)
+	assert.Zero(t, eval[int](v, `document.querySelectorAll('[data-job-do="back"]').length`), "what was deleted for good is in neither copy")
+}
+
 // The browser is asked at the first save to keep what is stored, and what it answers is said.
 func TestTheBrowserIsAskedToKeepIt(t *testing.T) {
 	for answer, says := range map[string]string{"true": "has promised", "false": "did not promise"} {
