@@ -86,7 +86,7 @@ type book struct {
 	reader      words.Reader
 	assets      Assets
 	shell       *template.Template
-	under       string            // the folder of the language's pages, "" or "es/"
+	under       string            // the folder of the language's pages, "" or "in/es/"
 	languages   []*words.Language // every one
 	at          string            // the path of the page that is being made, under that folder
 }
@@ -259,13 +259,13 @@ func folder(l *words.Language, languages []*words.Language) string {
 	if len(languages) == 0 || l == languages[0] {
 		return ""
 	}
-	return l.Tag + "/"
+	return "in/" + l.Tag + "/"
 }
 
 // translated gives a page its way to the top of the site, its words for the phone, and the same page in the other languages.
 func (b *book) translated(f *frame) {
 	if b.under != "" {
-		f.Root = strings.TrimPrefix(f.Root, "./") + "../"
+		f.Root = strings.TrimPrefix(f.Root, "./") + "../../"
 	}
 	if name, ok := b.assets.Words[b.reader.Language.Tag]; ok {
 		f.Words = f.Root + name

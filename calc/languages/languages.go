@@ -6,4 +6,4 @@ package languages
 import "setbook/calc/words"
 
 // All lists every language, English first.
-var All = []*words.Language{words.English}
+var All = []*words.Language{words.English, Spanish}

@@ -194,7 +194,7 @@ func TestIDs(t *testing.T) {
 // languageOf is the tag of the language that a page is in: that of the folder it stands in, else English.
 func languageOf(name string) string {
 	for _, l := range languages.All[1:] {
-		if strings.HasPrefix(name, l.Tag+"/") || strings.HasPrefix(name, "embed/frame/"+l.Tag+"/") {
+		if strings.HasPrefix(name, "in/"+l.Tag+"/") || strings.HasPrefix(name, "embed/frame/"+l.Tag+"/") {
 			return l.Tag
 		}
 	}

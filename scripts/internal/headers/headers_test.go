@@ -31,7 +31,7 @@ func TestRulesOfTheSite(t *testing.T) {
 	for path, keep := range map[string]string{
 		"/": "no-cache", "/index.html": "no-cache", "/bed/": "no-cache", "/bed/index.html": "no-cache",
 		"/sw.js": "no-cache", "/manifest.webmanifest": "no-cache", "/404.html": "no-cache",
-		"/assets/x.css": "public, max-age=31536000, immutable", "/es/bed/": "no-cache", "/sheets/a.csv": "no-cache",
+		"/assets/x.css": "public, max-age=31536000, immutable", "/in/es/bed/": "no-cache", "/sheets/a.csv": "no-cache",
 		"/embed/frame/en/": "no-cache", "/embed/frame/en/index.html": "no-cache",
 		"/embed/embed.js": "public, max-age=3600, stale-while-revalidate=31536000",
 	} {

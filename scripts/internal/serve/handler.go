@@ -28,6 +28,7 @@ var types = map[string]string{
 	".webmanifest": "application/manifest+json",
 	".csv":         "text/csv; charset=utf-8",
 	".json":        "application/json",
+	".txt":         "text/plain; charset=utf-8",
 }
 
 // encodings are the compressed forms, the smallest first.
