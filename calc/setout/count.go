@@ -201,6 +201,16 @@ func (p *plan) spans(s *calc.Sheet) {
 	calc.Let(s, "ℓ", p.joints.Longest, long)
 	calc.WorksUS(s, "Whole modules between movement joints, along the rows, at most.", "m_l",
 		unit.Count(math.Floor(float64(p.joints.Longest/(p.paver.L+p.paver.Joint))+1e-9)), unit.Whole1, "floor(ℓ * 1000 / M_l)", "floor(ℓ * 12 / M_l)", source.MovementMethod)
+	calc.Let(s, "X", unit.Length(p.box.X1-p.box.X0), long)
+	calc.Let(s, "Y", unit.Length(p.box.Y1-p.box.Y0), long)
+	calc.Works(s, "Fewest fields along the rows over the whole width of the paving.", "n_x", unit.Whole((p.box.X1-p.box.X0)/float64(p.joints.Longest)), unit.Whole1,
+		"ceil(X / ℓ)", source.MovementMethod)
+	calc.Works(s, "Fewest fields across the rows.", "n_y", unit.Whole((p.box.Y1-p.box.Y0)/float64(p.joints.Longest)), unit.Whole1,
+		"ceil(Y / ℓ)", source.MovementMethod)
+	if len(p.corners) == 4 && p.boxed() {
+		calc.Works(s, "Both diagonals of the outline, if it is square.", "D", unit.Length(math.Hypot(p.box.X1-p.box.X0, p.box.Y1-p.box.Y0)), long,
+			"sqrt(pow(X, 2) + pow(Y, 2))", source.SquareUp)
+	}
 	calc.Let(s, "S_l", p.laid.SpanX, long)
 	calc.Let(s, "S_b", p.laid.SpanY, long)
 	calc.Works(s, "The longest span on the plan, along the rows and across them. It is never more than the most allowed.", "S", max(p.laid.SpanX, p.laid.SpanY), long,
