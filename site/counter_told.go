@@ -63,7 +63,7 @@ var embedding = told{
 				means("site-sheet", "A data sheet in the folder “sheets” of this book."),
 				means("units", "us or metric. Without it the visitor chooses."),
 				means("theme", "light or dark. Without it the device decides. It may be changed while the page is open."),
-				means("lang", "The language, where this book has it: en for English."),
+				means("lang", "The language: en for English, es for Spanish."),
 				means("clear", "Seconds, 30 to 3600: the manners of a counter tablet, in the frame."),
 				means("label", "What the frame is called to those who do not see it."),
 			},

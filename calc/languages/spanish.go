@@ -2464,7 +2464,7 @@ var Spanish = &words.Language{Tag: "es", Name: "Español", Say: map[words.Msg]wo
 	"The figures of your own goods": "Las cifras de su propia mercancía",
 	"The ground.":                   "El fondo.",
 	"The height in CSS pixels. The script sets the frame to it.":                                                                    "La altura en píxeles CSS. El script le da esa al marco.",
-	"The language, where this book has it: en for English.":                                                                         "El idioma, si este libro lo tiene: en para inglés.",
+	"The language: en for English, es for Spanish.":                                                                                 "El idioma: en es inglés, es es español.",
 	"The link to the whole page does nothing.":                                                                                      "El enlace a la página entera no hace nada.",
 	"The name of a page of this book, as in its address.":                                                                           "El nombre de una página de este libro, como en su dirección.",
 	"The only pages that may stand in a frame of another site, and the script for it. Everything else refuses frames.":              "Las únicas páginas que pueden estar en un marco de otro sitio, y su script. Todo lo demás rechaza los marcos.",

@@ -369,3 +369,16 @@ func TestASheetOfTheSite(t *testing.T) {
 	v.wait(`document.querySelector('[data-notice="sheet"]')`)
 	v.tab.Forget()
 }
+
+// TestAFrameInSpanish speaks it, and leads to the whole page in it.
+func TestAFrameInSpanish(t *testing.T) {
+	around := openShop(t)
+	site := naming(t, around.origin)
+	around.pages["/"] = `<!doctype html><title>A shop</title><script src="` + site.URL + `embed/embed.js" defer></script><setbook-calculator calculator="bed" lang="es" hide="skim"></setbook-calculator>`
+	v := look(t, shared, site, browser.Phone)
+	v.goTo(around.origin)
+	f := v.frame("bed")
+	assert.Equal(t, "es", eval[string](f, `document.documentElement.lang`))
+	assert.Contains(t, f.text("#bed"), "Fijado por esta página")
+	assert.Equal(t, "/in/es/bed/", eval[string](f, `document.querySelector("#frame-whole").pathname`))
+}
