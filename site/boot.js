@@ -81,6 +81,19 @@
   });
   const parsed = new Promise((ready) => addEventListener("DOMContentLoaded", ready, { once: true }));
 
+  // The head that stays in sight must not lie over what the focus goes to, however high it is.
+  parsed.then(() => {
+    const calculator = document.querySelector(".calculator");
+    if (!calculator || !window.ResizeObserver) return;
+    const room = () => {
+      const head = calculator.querySelector(".head");
+      const stays = head && getComputedStyle(head).position === "sticky";
+      document.documentElement.style.scrollPaddingBlockStart = stays ? head.offsetHeight + 16 + "px" : "";
+    };
+    new ResizeObserver(room).observe(calculator);
+    addEventListener("resize", room);
+  });
+
   const messages = async () => {
     if (!words) return;
     const answer = await fetch(words);

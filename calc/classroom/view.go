@@ -117,13 +117,13 @@ func (room *Room) exercise(w *view) {
 	given(w, x)
 	w.Put(`<form class="class-answer" data-class-form="answer" autocomplete="off"><div class="field"><label for="class-answer">%</label>`,
 		w.r.Line(words.Say("Work out: {answer}", words.Named("answer", x.Asked.Label))))
-	w.Put(`<input id="class-answer" type="text" inputmode="text" value="%" autocapitalize="off" spellcheck="false" enterkeyhint="done"></div><p class="note">%</p>`,
+	w.Put(`<input id="class-answer" type="text" inputmode="text" value="%" autocapitalize="off" spellcheck="false" enterkeyhint="done" aria-describedby="class-near class-verdict"></div><p class="note" id="class-near">%</p>`,
 		room.text, room.tolerance(x))
 	right := room.verdict != nil && room.verdict.Right
 	if !right {
 		w.put(`<button type="submit">%</button>`, "Judge it")
 	}
-	w.Put(`</form><div class="class-verdict" data-right="%" role="status">`, markup.If(right, "true"))
+	w.Put(`</form><div class="class-verdict" id="class-verdict" data-right="%" role="status">`, markup.If(right, "true"))
 	if v := room.verdict; v != nil {
 		w.Put(`<p><strong>%</strong></p>`, w.r.Line(v.Says))
 		if v.Step >= 0 && !v.Right && v.Step < len(x.Sheet.Steps) {

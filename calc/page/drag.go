@@ -119,7 +119,9 @@ func (l *Live) draggable(w *writer) {
 		l.pane(w)
 		return
 	}
-	l.region(w, "drag", l.dragging())
+	w.Put(`<div class="drag" data-part="drag" role="status">`) // how far it was moved is read out
+	w.Markup(l.dragging())
+	w.Put(`</div>`)
 	w.Put(`<div class="pull" data-pull="yes" id="%-pull" role="group" aria-label="%">`, l.Name, l.reader.Word("The layout"))
 	l.pane(w)
 	w.Put(`</div>`)

@@ -17,7 +17,7 @@ func (l *Live) field(w *writer, f *form, in *calc.Input) {
 	label, invalid := l.reader.Word(in.Label), markup.If(bad, "true")
 	class := "field" + markup.If(bad, " field-bad")
 	if len(in.Options) > 0 {
-		w.Put(`<fieldset class="% choice" data-field="%"><legend>%</legend><div class="tiles">`, class, key, label)
+		w.Put(`<fieldset class="% choice" data-field="%" aria-describedby="%-note"><legend>%</legend><div class="tiles">`, class, key, id, label)
 		l.tiles(w, f, in)
 		w.Put(`</div>`)
 		if in.Each {

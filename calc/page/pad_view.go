@@ -53,10 +53,10 @@ func (l *Live) padField(w *writer, in *calc.Input) {
 	id := l.id(&l.form, in) + "-pad"
 	w.Put(`<div class="pad"><div class="scroll pad-table" role="region" tabindex="0" aria-label="%" data-part="pad-%">`, l.reader.Word("The readings"), in.Key)
 	w.Markup(l.readings(in))
-	w.Put(`</div><label for="%" data-part="padat-%">`, id, in.Key)
+	w.Put(`</div><label for="%" data-part="padat-%" aria-live="polite">`, id, in.Key) // the cell changes under the field: it is read out
 	w.Markup(l.padAt(in))
-	w.Put(`</label><input id="%" type="text" inputmode="none" data-padded="%" value="%" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next">`,
-		id, in.Key, l.Draft(in.Key))
+	w.Put(`</label><input id="%" type="text" inputmode="none" data-padded="%" value="%" autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="%-note">`,
+		id, in.Key, l.Draft(in.Key), l.id(&l.form, in))
 	w.Put(`<div class="pad-keys">`)
 	key := func(pressed, says string) {
 		w.Put(`<button type="button" tabindex="-1" data-pad="%" data-press="%">%</button>`, in.Key, pressed, says)
@@ -108,7 +108,7 @@ func (l *Live) readings(in *calc.Input) string {
 		fromCol, toCol = max(0, p.col-aroundCols), min(wide, p.col+aroundCols+1)
 	}
 	w := &writer{r: l.reader}
-	w.Put(`<table><thead><tr><td></td>`)
+	w.put(`<table aria-label="%"><thead><tr><td></td>`, "The readings")
 	for col := fromCol; col < toCol; col++ {
 		w.Put(`<th scope="col">%</th>`, strconv.Itoa(col+1))
 	}
