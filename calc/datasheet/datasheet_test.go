@@ -140,6 +140,16 @@ func TestQuotedCells(t *testing.T) {
 	assert.Equal(t, 4, sheet.Products[1].Line)
 }
 
+// TestLinesAreThoseOfTheFile: a cell that goes over a line's end counts with both its lines.
+func TestLinesAreThoseOfTheFile(t *testing.T) {
+	_, problems := datasheet.Read("product,type,bag\r\na,mortar,\"50\r\nlb\"\r\n\r\nb,plaster,50 lb\r\n")
+	require.NotEmpty(t, problems)
+	assert.Equal(t, 5, problems[len(problems)-1].Line)
+	_, problems = datasheet.Read("[\n\n{\"product\": \"a\",\n\"type\":\n\"plaster\"}]")
+	require.Len(t, problems, 1)
+	assert.Equal(t, 5, problems[0].Line)
+}
+
 func TestEscapesOfJSON(t *testing.T) {
 	const text = `[{"product": "Bed \u00e9\n\"x\" \ud83d\udc77\/", "type": "mortar"}]`
 	var want []map[string]string

@@ -69,6 +69,15 @@ func TestASetupThatCannotBeFollowed(t *testing.T) {
 	assert.Len(t, faults, 1)
 }
 
+func TestAPlainNameStaysInItsFolder(t *testing.T) {
+	for _, good := range []string{"mortars.csv", "A_b-2.json"} {
+		assert.True(t, PlainName(good), good)
+	}
+	for _, bad := range []string{"..", ".hidden.csv", "a/b.csv", `a\b.csv`, "a b.csv", "a%2fb.csv", "http:b.csv", "a?b"} {
+		assert.False(t, PlainName(bad), bad)
+	}
+}
+
 // TestOriginsAreWrittenAsABrowserWritesThem: the list is compared letter by letter with what the browser says, so
 // nothing looser may pass.
 func TestOriginsAreWrittenAsABrowserWritesThem(t *testing.T) {

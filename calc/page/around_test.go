@@ -13,6 +13,7 @@ import (
 	"setbook/calc/datasheet"
 	"setbook/calc/page"
 	"setbook/calc/wait"
+	"setbook/calc/words"
 )
 
 func TestWhatIsSettledStays(t *testing.T) {
@@ -127,6 +128,9 @@ func TestAnIdleTablet(t *testing.T) {
 	_, left, again = i.Look(1_000_000)
 	assert.Zero(t, left)
 	assert.EqualValues(t, 40_000, again, "the countdown shows for the last 20 seconds")
+	_, left, again = i.Look(1_039_000)
+	assert.Zero(t, left)
+	assert.EqualValues(t, 1000, again)
 	_, left, again = i.Look(1_040_000)
 	assert.Equal(t, 20, left)
 	assert.EqualValues(t, 1000, again)
@@ -149,12 +153,19 @@ func TestAnIdleTablet(t *testing.T) {
 
 // What is worked beside the page brings the figures of its answers along, for a page around that is told of them.
 func TestFiguresComeBackFromBesideThePage(t *testing.T) {
-	b := besides(t)
-	b.l.Settle(nil, nil, nil)
-	b.l.Take(b.answer(onward))
-	var n int
-	here := page.NewLive(patient(&n), "p", metric).Sheet().Answers
-	there := b.l.Sheet().Answers
+	for _, c := range []*calc.Calculator{&bed.Calculator, &wait.Calculator} { // bounds, and a wait
+		l := page.MountAside(c, c.ID, metric)
+		l.Settle(nil, nil, nil)
+		ask, ok := l.Ask()
+		require.True(t, ok)
+		aside := page.Aside{Language: words.English, Find: func(string) (*calc.Calculator, bool) { return c, true }}
+		l.Take(aside.Answer(ask, onward))
+		sameFigures(t, page.NewLive(c, c.ID, metric).Sheet().Answers, l.Sheet().Answers)
+	}
+}
+
+func sameFigures(t *testing.T, here, there []calc.Answer) {
+	t.Helper()
 	require.Len(t, there, len(here))
 	for i, a := range here {
 		got := there[i]
