@@ -109,14 +109,15 @@ func TestALongWorkLeavesThePageFree(t *testing.T) {
 	v.wait(`document.querySelector('` + long("state") + `').textContent.includes("Stopped early")`)
 	assert.NotEqual(t, last, v.text(long("answers")), "the best so far")
 	longest := eval[float64](v, `window.longest`)
+	pace = max(pace, eval[float64](v, hundredMillion))
 	t.Logf("the main thread was held up for %.0f ms at most, while a hundred million additions take it %.0f ms", longest, pace)
-	assert.Less(t, longest, 1.5*pace)
+	assert.Less(t, longest, 3*pace, "where the page works it out itself, it is seconds")
 }
 
 func TestTypingAgainTakesThePlaceOfALongWork(t *testing.T) {
 	v := begin(t, browser.Phone)
 	v.open(longPage + "/")
-	v.upload(`#levels [data-load="grid"]`, rough(t, 300))
+	v.upload(`#levels [data-load="grid"]`, rough(t, 400))
 	v.worked()
 	plane := v.text(long("answers"))
 	v.press(flatTile)
@@ -124,7 +125,7 @@ func TestTypingAgainTakesThePlaceOfALongWork(t *testing.T) {
 	start := time.Now()
 	v.press(planeTile)
 	v.worked()
-	assert.Less(t, time.Since(start), 3*time.Second, "it was not waited for")
+	assert.Less(t, time.Since(start), 15*time.Second, "it was not waited for: it would take a minute")
 	assert.Equal(t, plane, v.text(long("answers")))
 	v.paste(longPage, longField, "nonsense")
 	assert.NotEmpty(t, v.text(long("note-"+longField)), "what is wrong is said, though the grid is too long to be read on the page")
