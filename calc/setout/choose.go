@@ -37,11 +37,28 @@ func weighed(share float64) float64 {
 // half is half a paver, but for a trace of rounding.
 const half = 0.5 - 1e-9
 
-// choose gives the best few starts: those that the search found, which weighs opposite edges of the box about the paving,
-// and those flush with an edge, so that a wedge or a curve gets no course of slivers along its one straight side. The
-// least price comes first, then the search's own order.
+// upright reports whether every edge runs along the pattern's axes, so that opposite cuts and the narrowest tell all there is
+// to tell of a layout. On a wedge or a curve some sliver is always narrowest, wherever the layout starts.
+func (p *plan) upright() bool {
+	for _, ring := range p.ground.Paved() {
+		a := ring[len(ring)-1]
+		for _, b := range ring {
+			if math.Abs(b.X-a.X) > straight && math.Abs(b.Y-a.Y) > straight {
+				return false
+			}
+			a = b
+		}
+	}
+	return true
+}
+
+// choose gives the best few starts. Those with no piece under half a paver come first, in the search's own order: equal cuts at opposite
+// edges, then the fewest pavers. Where some must be under half and every edge runs along the pattern, that order goes on: equal cuts, the
+// widest narrowest cut, the fewest pavers. Elsewhere starts flush with an edge are looked at too, so that a wedge or a curve gets no
+// course of slivers along its one straight side, and the least price comes first.
 func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 	best := found[0].Grid
+	p.inOrder = p.upright()
 	at := func(x, y float64) {
 		grid := p.ground.Start(paving.Point{X: x, Y: y})
 		for _, c := range found {
@@ -55,6 +72,9 @@ func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 	for _, ring := range p.ground.Paved() {
 		a := ring[len(ring)-1]
 		for _, b := range ring {
+			if p.inOrder {
+				break
+			}
 			dx, dy := b.X-a.X, b.Y-a.Y
 			switch { // the paving lies on the left of its rings
 			case len(found) == offered+flushMost:
@@ -76,8 +96,11 @@ func (p *plan) choose(found []paving.Candidate, kerf unit.Length) {
 			}
 			l.price += weighed(share) * float64(laid.Cuts[j].Count)
 		}
-		if l.slim == 0 {
+		switch {
+		case l.slim == 0:
 			l.price = 0 // none under half: all such are as good, but for the search's own order
+		case p.inOrder:
+			l.price = 1
 		}
 		if i >= offered {
 			l.Why = paving.Why{Narrowest: p.thinnest(&laid), Cuts: len(laid.Pieces) - laid.Full, Full: laid.Full,

@@ -43,6 +43,7 @@ type plan struct {
 	way       way
 	steps     []set
 	best      []layout
+	inOrder   bool // the best few stand in the search's own order
 	stopped   bool // the search was ended early
 	sawn      cutting.Plan
 	sawnCut   []int // which cut each nested piece is

@@ -14,6 +14,7 @@ import (
 	"setbook/calc/link"
 	"setbook/calc/setout"
 	"setbook/calc/unit"
+	"setbook/calc/words"
 )
 
 func solve(t *testing.T, entry string) *calc.Sheet {
@@ -117,12 +118,34 @@ func TestUseThis(t *testing.T) {
 			assert.Equal(t, row.Cells[4].Is.Base, answer(t, s, "cut"), "%s, layout %d", name, i+1)
 			slim, price := weigh(t, s, taken)
 			assert.Equal(t, row.Cells[1].Is.Base, slim, "%s, layout %d", name, i+1)
+			if name == "rectangle" || name == "L" { // every edge runs along the pattern
+				price = ordered(row)
+			}
 			assert.GreaterOrEqual(t, price, last-1e-6, "%s, layout %d: the better come first", name, i+1)
 			last = price
 			for _, other := range s.Tables {
 				assert.NotEqual(t, "layouts", other.Key, "a start that is given is not searched for")
 			}
 		}
+	}
+}
+
+// ordered is the place that a row has where every edge runs along the pattern: no piece under half first, then equal cuts, then the
+// widest narrowest cut up to half a paver, then the fewest pavers.
+func ordered(row calc.Row) float64 {
+	place := 0.0
+	if row.Cells[1].Is.Base > 0 {
+		place = 1e6
+	}
+	place += map[words.Msg]float64{"both ways": 0, "along the rows": 1e5, "across the rows": 1e5, "no": 2e5}[row.Cells[3].Says.Msg]
+	return place + 1e4*(1-min(row.Cells[2].Is.Base, 0.5))
+}
+
+// Six metres by four, offset by a third: no start has every cut of half a paver, so equal cuts come first, and the widest of them.
+func TestEqualCutsFirst(t *testing.T) {
+	offered := table(t, solve(t, "outline=0 m,0 m;6 m,0 m;6 m,4 m;0 m,4 m&pattern=third&paver_l=600 mm&paver_w=300 mm"), "layouts")
+	for i, row := range offered.Rows[1:] {
+		assert.GreaterOrEqual(t, ordered(row), ordered(offered.Rows[0]), "layout %d", i+2)
 	}
 }
 

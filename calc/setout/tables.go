@@ -25,6 +25,9 @@ func (p *plan) layouts(s *calc.Sheet) {
 	}
 	t := s.Table("layouts", "The best few layouts", "Layout", "Pieces under half", "Narrowest cut, of a paver", "Opposite cuts equal", "Cut pieces", "Pavers")
 	t.Says = words.Say("First those with no piece under half a paver, equal cuts at opposite edges before others. Where some must be under half, the fewest cut pieces, each of those counted three times and up to eleven, the narrower the more. Pavers are before spares, with the cut pieces nested roughly.")
+	if p.inOrder {
+		t.Says = words.Say("First those with no piece under half a paver. Then, as among them: equal cuts at opposite edges, the widest narrowest cut, the fewest pavers. Pavers are before spares, with the cut pieces nested roughly.")
+	}
 	if p.stopped {
 		t.Says = words.Say("The search was ended early: these are the best so far.")
 	}
