@@ -203,6 +203,7 @@ func (c *clerk) standing(j *job.Job) jobpage.Trouble {
 func (d *desk) writeJob() {
 	c := &d.clerk
 	c.shown = map[string]string{}
+	c.view.Phone = d.board.Running()
 	at := now()
 	c.root.SetInnerHTML(c.view.HTML(at))
 	for _, p := range c.view.Parts(at) {
@@ -272,6 +273,7 @@ func (d *desk) refreshJob(focus string) {
 	var parts []page.Part
 	switch {
 	case c.view != nil:
+		c.view.Phone = d.board.Running()
 		parts = c.view.Parts(now())
 		d.flagFields()
 	case c.list != nil:

@@ -16,8 +16,8 @@ import (
 // that was opened last.
 func (d *desk) showStrip() {
 	c := &d.clerk
-	if len(d.sections) != 1 || c.store == nil || c.trouble != jobpage.None {
-		return
+	if len(d.sections) != 1 || c.store == nil || c.trouble != jobpage.None || d.atCounter() || d.frame != nil {
+		return // a tablet at a counter and a page of somebody else's are nobody's job
 	}
 	asked := js.Global().Get("URLSearchParams").New(js.Global().Get("location").Get("search"))
 	id, entry := param(asked, "job"), param(asked, "entry")

@@ -168,6 +168,20 @@ func TestWhatIsRemovedComesBackWhereItStood(t *testing.T) {
 	assert.False(t, v.Press("undo", "", at, ""))
 }
 
+func TestTheCountdownsOfThePhoneAreTakenIn(t *testing.T) {
+	v := view(us, begun(t))
+	assert.NotContains(t, part(t, v, "day"), "Take in")
+	c, ok := countdown.Begin("c-1", "Foot traffic", "wait", "v=1", at, 4*unit.Hour)
+	require.True(t, ok)
+	v.Phone = []*countdown.Countdown{c}
+	assert.Contains(t, part(t, v, "day"), "Take in")
+	require.True(t, v.Press("countdowns", "", at, ""))
+	assert.False(t, v.Press("countdowns", "", at, ""), "each once")
+	assert.Contains(t, part(t, v, "day"), "Foot traffic 4 h 00 min may go on 18:05")
+	assert.NotContains(t, part(t, v, "day"), "Take in")
+	whole(t, v.Job)
+}
+
 func TestANewerJobIsOnlyLookedAt(t *testing.T) {
 	j := job.Demo(at)
 	j.Newer = 9

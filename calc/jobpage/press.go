@@ -28,6 +28,8 @@ func (v *View) Press(do, what string, now countdown.Instant, id string) bool {
 		return v.addNote(now, id)
 	case "material":
 		return v.addMaterial(id)
+	case "countdowns":
+		return v.takeCountdowns()
 	case "handed":
 		v.Job.HandOver.When = now
 		return true
@@ -98,6 +100,17 @@ func (v *View) addMaterial(id string) bool {
 	v.Job.HandOver.Materials = append(v.Job.HandOver.Materials, job.Material{ID: id, Name: name, Product: v.said("material-product"), Lots: v.said("material-lots")})
 	v.spent("material-name", "material-product", "material-lots")
 	return true
+}
+
+// takeCountdowns takes the countdowns of the phone into the job.
+func (v *View) takeCountdowns() (took bool) {
+	for _, c := range v.others() {
+		if len(v.Job.Countdowns) < job.MaxCountdowns {
+			v.Job.Countdowns = append(v.Job.Countdowns, job.Countdown{ID: c.ID, Text: c.Text()})
+			took = true
+		}
+	}
+	return took
 }
 
 // full says that a list takes no more.

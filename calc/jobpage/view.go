@@ -40,10 +40,11 @@ type View struct {
 	*Book
 	Job     *job.Job
 	Mode    Mode
-	Trouble Trouble           // why it is not kept as it stands
-	Saving  bool              // it is on its way to the storage
-	SavedAt countdown.Instant // when the browser last said that it is kept; 0: not since the page was opened
-	Theirs  *job.Job          // what another page made of it, where the two differ
+	Trouble Trouble                // why it is not kept as it stands
+	Saving  bool                   // it is on its way to the storage
+	SavedAt countdown.Instant      // when the browser last said that it is kept; 0: not since the page was opened
+	Phone   []*countdown.Countdown // those that run on this phone, in this job or not
+	Theirs  *job.Job               // what another page made of it, where the two differ
 
 	typed map[string]string     // what stands in a field and is not in the record as it was typed
 	wrong map[string]words.Line // what is wrong with it

@@ -1,6 +1,8 @@
 package jobpage
 
 import (
+	"slices"
+
 	"setbook/calc"
 	"setbook/calc/countdown"
 	"setbook/calc/job"
@@ -188,12 +190,27 @@ func (v *View) day(now countdown.Instant) string {
 		}
 		w.put(`</ul><p class="note">%</p>`, "A time that has passed is no test. Press the joint with a thumb, or lift a corner piece, before anybody walks there.")
 	}
+	if len(v.others()) > 0 && !v.readOnly() {
+		w.Put(`<div class="count-acts">`)
+		w.do("countdowns", "", "Take in the countdowns that run on this phone", "")
+		w.Put(`</div>`)
+	}
 	w.put(`<h3>%</h3><ol class="job-course">`, "The course of the work")
 	for _, s := range d.Stages {
 		w.Put(`<li data-state="%"><span>%</span> <b>%</b></li>`, marks[s.State], w.r.Word(calc.Stages[s.Stage]), w.r.Word(states[s.State]))
 	}
 	w.Put(`</ol>`)
 	return w.String()
+}
+
+// others are the countdowns of the phone that the job has not.
+func (v *View) others() (list []*countdown.Countdown) {
+	for _, c := range v.Phone {
+		if !slices.ContainsFunc(v.Job.Countdowns, func(have job.Countdown) bool { return have.ID == c.ID }) {
+			list = append(list, c)
+		}
+	}
+	return list
 }
 
 func (v *View) wait(w *writer, c job.Wait, now countdown.Instant) {
