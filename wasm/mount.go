@@ -164,9 +164,11 @@ func (s *section) rewrite() {
 	s.flag()
 }
 
+// focus gives back the focus to what had it before it was written anew. The page stays where it is: a layout is dragged
+// while its button is rewritten.
 func (s *section) focus(selector string) {
 	if e, ok := find(s.root.Underlying(), selector); ok {
-		e.Focus()
+		e.Call("focus", map[string]any{"preventScroll": true})
 	}
 }
 
