@@ -33,6 +33,9 @@ func hasAside() bool { return js.Global().Get("setbookAside").Truthy() }
 
 // work sends what changed in a section to be worked out.
 func (d *desk) work(s *section) {
+	if !whole {
+		return
+	}
 	ask, ok := s.live.Ask()
 	if !ok {
 		return
@@ -50,7 +53,7 @@ func (d *desk) work(s *section) {
 // hire starts the worker, where there is none. Where the browser refuses, each section is worked out on the page.
 func (d *desk) hire() {
 	a := &d.aside
-	if a.worker.Truthy() || !hasAside() {
+	if !whole || a.worker.Truthy() || !hasAside() {
 		return
 	}
 	if !try(func() { a.worker = js.Global().Call("setbookAside") }) {

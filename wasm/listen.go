@@ -28,9 +28,9 @@ func (d *desk) listen(s *section) {
 			s.live.CallCountdown(f.GetAttribute("data-names"), f.Get("value").String())
 		} else if f, ok := around(e, "data-each"); ok {
 			d.write(s, func() { s.live.PickEach(f.GetAttribute("data-each"), number(f, "data-at"), f.Get("value").String()) })
-		} else if f, ok := around(e, "data-padded"); ok {
+		} else if f, ok := around(e, "data-padded"); whole && ok {
 			d.padded(s, f)
-		} else if f, ok := around(e, "data-load"); ok {
+		} else if f, ok := around(e, "data-load"); whole && ok {
 			d.load(s, f)
 		}
 	}
@@ -44,10 +44,12 @@ func (d *desk) listen(s *section) {
 			e.PreventDefault() // the field keeps the focus, and the phone its keyboard
 		}
 	})
-	d.on(root, "keydown", s.spoil, func(e *dom.BasicEvent) { d.padKey(s, e) })
-	d.followDrag(s)
-	if s.live.Aside() {
-		d.on(root, "focusin", nil, func(*dom.BasicEvent) { d.hire() }) // ready before the first change
+	if whole { // grids, drawings to drag and long work are those of the large calculators
+		d.on(root, "keydown", s.spoil, func(e *dom.BasicEvent) { d.padKey(s, e) })
+		d.followDrag(s)
+		if s.live.Aside() {
+			d.on(root, "focusin", nil, func(*dom.BasicEvent) { d.hire() }) // ready before the first change
+		}
 	}
 	d.on(root, "submit", s.spoil, func(e *dom.BasicEvent) {
 		e.PreventDefault()
@@ -131,11 +133,11 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 		d.carryList(s, b)
 		return
 	}
-	if b, ok := around(e, "data-pad"); ok {
+	if b, ok := around(e, "data-pad"); whole && ok {
 		d.padPress(s, b)
 		return
 	}
-	if b, ok := around(e, "data-save"); ok {
+	if b, ok := around(e, "data-save"); whole && ok {
 		d.download(b.GetAttribute("data-save")+".csv", "text/csv;charset=utf-8", s.live.File(b.GetAttribute("data-save")))
 		return
 	}
@@ -164,7 +166,7 @@ func (d *desk) press(s *section, e *dom.BasicEvent) {
 		d.changed(s)
 	case b.GetAttribute("data-do") == "copy":
 		d.copy(s)
-	case b.GetAttribute("data-do") == "drag":
+	case whole && b.GetAttribute("data-do") == "drag":
 		s.toggleDrag()
 	case b.GetAttribute("data-do") == "stop":
 		d.end("stop")

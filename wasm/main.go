@@ -33,7 +33,7 @@ type desk struct {
 const faulted words.Msg = "Something went wrong inside the page. The last good answer stays and is marked; what you type next may not be worked out. Load the page again to go on."
 
 func main() {
-	if besidePage() {
+	if whole && besidePage() { // only long work is done beside the page, and only the whole program has any
 		serve()
 		select {}
 	}
