@@ -76,6 +76,10 @@ type Tool struct {
 	// Write gives the texts by key, each as in a link (a point decimal and its unit), and what is said about them. Now is the
 	// calculator's last good entry, own what the tool's inputs hold.
 	Write func(now, own Entry) (Texts, words.Line, []Problem)
+
+	// Moves, where it is not nought, stands in the place of Write: the drawing is moved by it as by a drag, which may take as long as
+	// the calculator itself, and is then done beside the page.
+	Moves Point
 }
 
 // Step is one line of the working. Expr is written in Go's syntax over the

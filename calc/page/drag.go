@@ -98,6 +98,12 @@ func (l *Live) move(by calc.Point) {
 	l.put(l.Calculator.Drag(l.entry, by))
 }
 
+// moved says how far the drawing was moved last.
+func (l *Live) moved() words.Line {
+	by := l.grip.by
+	return words.Say("Moved {right} to the right, {up} up.", words.Is("right", by.X, unit.InchMM), words.Is("up", by.Y, unit.InchMM))
+}
+
 // dragging is the switch, and how far the drawing was moved last.
 func (l *Live) dragging() string {
 	w := &writer{r: l.reader}
@@ -106,8 +112,8 @@ func (l *Live) dragging() string {
 		return w.String()
 	}
 	says := words.Line{Msg: "Drag the drawing, or press the arrow keys on it. Press the button again to scroll the page with it."}
-	if by := l.grip.by; by != (calc.Point{}) {
-		says = words.Say("Moved {right} to the right, {up} up.", words.Is("right", by.X, unit.InchMM), words.Is("up", by.Y, unit.InchMM))
+	if l.grip.by != (calc.Point{}) {
+		says = l.moved()
 	}
 	w.Put(` <span class="said">%</span>`, l.reader.Line(says))
 	return w.String()

@@ -12,6 +12,7 @@ import (
 
 	"setbook/calc"
 	"setbook/calc/page"
+	"setbook/calc/source"
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
@@ -135,4 +136,35 @@ func TestADragBesideThePage(t *testing.T) {
 // A drawing that is not dragged has no switch.
 func TestNoSwitchWithoutADrag(t *testing.T) {
 	assert.NotContains(t, page.NewLive(demo(), "demo", metric).HTML(), `data-do="drag"`)
+}
+
+// A button that moves the drawing does what a drag by the same vector does, on the page and beside it.
+func TestAButtonMovesTheDrawing(t *testing.T) {
+	place := calc.Ask("place", "x", "Place", unit.InchMM, 0, 100*unit.Inch, "10 in")
+	c := &calc.Calculator{ID: "moved", Title: "Moved", Asks: "Where is it?", Inputs: []*calc.Input{place.Input},
+		Tools: []*calc.Tool{{Key: "along", At: "place", Title: "Along", Moves: calc.Point{X: 2 * unit.Inch}}},
+		Drag: func(now calc.Entry, by calc.Point) calc.Texts {
+			return calc.Texts{"place": place.Written(float64(place.Of(now)+by.X), unit.Style{System: unit.US})}
+		},
+		Work: func(e calc.Entry, s *calc.Sheet) {
+			calc.Works(s, "Place.", "X", place.Of(e), unit.InchMM, "x", source.ByDefinition)
+			calc.Gives(s, "place", "Place", place.Of(e), unit.InchMM).First()
+			s.Drawing.Title = "Place"
+			s.Drawing.Box(calc.Paver, place.Of(e), 0, unit.Inch, unit.Inch)
+		}}
+	l := page.NewLive(c, "moved", us)
+	l.Use("along")
+	assert.Equal(t, "12 in", l.Field("place"))
+	assert.Equal(t, float64(12*unit.Inch), value(t, l, "place"))
+	assert.Contains(t, part(t, l, "tools-place"), "2 in to the right")
+
+	c.Long = true
+	beside := page.Aside{Find: func(string) (*calc.Calculator, bool) { return c, true }}
+	far := page.MountAside(c, "moved", us)
+	far.Use("along")
+	assert.Equal(t, "10 in", far.Field("place"), "nothing is worked on the page")
+	ask, ok := far.Ask()
+	require.True(t, ok)
+	far.Take(beside.Answer(ask, func(int, int) bool { return true }))
+	assert.Equal(t, "12 in", far.Field("place"))
 }

@@ -93,6 +93,12 @@ func (l *Live) Use(key string) {
 		if t.Key != key {
 			continue
 		}
+		if t.Moves != (calc.Point{}) {
+			l.grip.by = t.Moves
+			l.move(t.Moves)
+			l.used = map[string]words.Line{key: l.moved()}
+			return
+		}
 		own, problems := f.read()
 		var texts calc.Texts
 		var said words.Line

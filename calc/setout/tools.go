@@ -146,14 +146,7 @@ func turnedBy(a unit.Angle) (calc.Texts, words.Line, []calc.Problem) {
 const nudged = unit.Inch / 4
 
 func nudge(key string, title words.Msg, x, y unit.Length) *calc.Tool {
-	return &calc.Tool{Key: key, At: "start", Title: title,
-		Write: func(now, _ calc.Entry) (calc.Texts, words.Line, []calc.Problem) {
-			texts := drag(now, calc.Point{X: x, Y: y})
-			if texts == nil {
-				return nil, words.Line{}, []calc.Problem{{Key: "outline", Says: words.Say("There is no paving to move yet.")}}
-			}
-			return texts, words.Say("Moved by {by}.", words.Is("by", nudged, size)), nil
-		}}
+	return &calc.Tool{Key: key, At: "start", Title: title, Moves: calc.Point{X: x, Y: y}}
 }
 
 func tools() []*calc.Tool {
