@@ -34,10 +34,11 @@
       const value = localStorage.getItem("setbook." + name);
       if (value) document.documentElement.setAttribute("data-" + name, value);
     }
-    if (whole && (localStorage.getItem("setbook.clear") || localStorage.getItem("setbook.sheet"))) program = whole;
+    if (whole && (localStorage.getItem("setbook.clear") || localStorage.getItem("setbook.sheet") || localStorage.getItem("setbook.job"))) program = whole;
   } catch {
     // Storage is forbidden: the page stays as it was served.
   }
+  if (whole && new URLSearchParams(location.search).has("job")) program = whole; // a sum that belongs to a job
 
   // A page in another language than the one that was chosen gives way to its like in that one.
   try {

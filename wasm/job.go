@@ -40,6 +40,9 @@ const currentKey = "setbook.job"
 
 // offerJobs finds what of jobs the page has, and listens.
 func (d *desk) offerJobs() {
+	if !whole {
+		return // who keeps jobs has the whole program on every page: the boot script sees to it
+	}
 	document := js.Global().Get("document")
 	c := &d.clerk
 	for _, id := range []string{"#jobs", "#job", "#job-strip"} {
@@ -59,7 +62,7 @@ func (d *desk) offerJobs() {
 	d.on(root, "input", nil, d.typeJob)
 	d.on(root, "change", nil, d.typeJob)
 	d.on(root, "click", nil, d.pressJob)
-	if c.root.ID() == "job-strip" || !whole {
+	if c.root.ID() == "job-strip" {
 		return
 	}
 	d.on(js.Global(), "hashchange", nil, func(*dom.BasicEvent) { d.showJobs() })
@@ -83,6 +86,9 @@ func (d *desk) tickJob() {
 
 // openJobs takes the store once it is open, or the reason why there is none, and shows what the page is for.
 func (d *desk) openJobs(opened *store, err error) {
+	if !whole {
+		return
+	}
 	c := &d.clerk
 	c.store = opened
 	if err != nil {
@@ -91,7 +97,7 @@ func (d *desk) openJobs(opened *store, err error) {
 		c.trouble = jobpage.NewerBase
 	}
 	d.askedLasting()
-	if whole && c.root != nil && c.root.ID() != "job-strip" && c.trouble == jobpage.None {
+	if c.root != nil && c.root.ID() != "job-strip" && c.trouble == jobpage.None {
 		ctx, cancel := context.WithTimeout(context.Background(), patience)
 		defer cancel()
 		c.book.Back = d.mend(ctx)
@@ -108,7 +114,6 @@ func (d *desk) showJobs() {
 	switch id := c.root.ID(); {
 	case id == "job-strip":
 		d.showStrip()
-	case !whole:
 	case id == "jobs":
 		d.showList()
 	case id == "job":
@@ -215,9 +220,6 @@ func (d *desk) writeJob() {
 
 // lookAgain shows what another page of this phone has made of the job meanwhile, where nothing here waits to be saved.
 func (d *desk) lookAgain() {
-	if !whole {
-		return
-	}
 	c := &d.clerk
 	if c.list != nil {
 		d.readHeads()
@@ -239,9 +241,6 @@ func (d *desk) lookAgain() {
 
 // typeJob takes what a field holds.
 func (d *desk) typeJob(e *dom.BasicEvent) {
-	if !whole {
-		return // the strip over a calculator has no field
-	}
 	c := &d.clerk
 	if f, ok := around(e, "data-job-file"); ok {
 		d.openFile(f)
@@ -266,9 +265,6 @@ func (d *desk) typeJob(e *dom.BasicEvent) {
 
 // refreshJob writes every part that differs from what it was last given. A part in which somebody types is left until that is over.
 func (d *desk) refreshJob(focus string) {
-	if !whole {
-		return
-	}
 	c := &d.clerk
 	var parts []page.Part
 	switch {
@@ -349,13 +345,16 @@ func (d *desk) refill() {
 
 // addressJobs writes the page for another reader.
 func (d *desk) addressJobs() {
+	if !whole {
+		return
+	}
 	c := &d.clerk
 	if c.root == nil {
 		return
 	}
 	to := func(b *jobpage.Book) { b.Reader = d.reader }
 	switch {
-	case whole && c.view != nil:
+	case c.view != nil:
 		c.view.Address(to)
 		d.writeJob()
 	case c.strip != nil:

@@ -18,12 +18,6 @@ func (d *desk) pressJob(e *dom.BasicEvent) {
 		return
 	}
 	c := &d.clerk
-	if !whole {
-		if c.strip != nil {
-			d.addToJob()
-		}
-		return
-	}
 	do, what := b.GetAttribute("data-job-do"), b.GetAttribute("data-job-id")
 	switch {
 	case do == "go":

@@ -74,7 +74,7 @@ func (d *desk) addToJob() {
 // keepInJob keeps the sum of the page in the job that it belongs to, if any.
 func (d *desk) keepInJob() {
 	c := &d.clerk
-	if c.strip == nil || c.strip.Entry == "" || c.strip.Trouble != jobpage.None || len(d.sections) != 1 {
+	if !whole || c.strip == nil || c.strip.Entry == "" || c.strip.Trouble != jobpage.None || len(d.sections) != 1 {
 		return
 	}
 	c.dirty = true
@@ -138,7 +138,7 @@ func (d *desk) changeJob(change func(*job.Job) error) error {
 // countInJob puts a countdown that was started on the page into the job that the page belongs to.
 func (d *desk) countInJob(started *countdown.Countdown) {
 	c := &d.clerk
-	if c.strip == nil || c.strip.Entry == "" {
+	if !whole || c.strip == nil || c.strip.Entry == "" {
 		return
 	}
 	go d.run(nil, func() {
