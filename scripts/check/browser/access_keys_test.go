@@ -42,11 +42,11 @@ const counts = `(() => {` + seeing + `
 const at = `(() => {` + seeing + `
 	const e = document.activeElement
 	if (e === document.body) return {At: -2, What: "the page", Faults: []}
-	const faults = ring(e), r = e.getClientRects()[0], spots = []
+	const faults = ring(e), r = e.getClientRects()[0], spots = [], {clientWidth: wide, clientHeight: high} = document.documentElement
 	for (const x of [0.03, 0.5, 0.97]) for (const y of [0.1, 0.5, 0.9]) spots.push([r.x + x * r.width, r.y + y * r.height])
-	const inside = spots.filter(([x, y]) => x >= 0 && y >= 0 && x < innerWidth && y < innerHeight)
+	const inside = spots.filter(([x, y]) => x >= 0 && y >= 0 && x < wide && y < high)
 	const clear = inside.filter(([x, y]) => { const hit = document.elementFromPoint(x, y); return hit && (e.contains(hit) || e.closest("label")?.contains(hit)) })
-	if (clear.length === 0 || r.height <= innerHeight / 2 && clear.length < inside.length) {
+	if (clear.length === 0 || r.height <= high / 2 && clear.length < inside.length) {
 		const over = inside.map(([x, y]) => document.elementFromPoint(x, y)).find(hit => !hit || !e.contains(hit))
 		faults.push(clear.length + " of " + inside.length + " spots are seen; over the others lies " + (over ? over.outerHTML.slice(0, 60) : "the edge of the screen") + " " + [r.x, r.y, r.width, r.height])
 	}
