@@ -57,7 +57,7 @@ func (c *checker) vet(ctx context.Context) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	_, err = c.command(ctx, forPhone, "go", "vet", "-tags", "pocket", "./wasm", "./calc/all")
+	_, err = c.command(ctx, forPhone, "go", "vet", "-tags", "pocket", "./wasm/...", "./calc/...")
 	return "", err
 }
 
