@@ -163,7 +163,7 @@ func (v *View) drawing(w *writer, d *calc.Drawing, name string, n int) {
 
 // table begins a table of the sheet.
 func (w *writer) table(title words.Msg, heads ...words.Msg) {
-	w.Put(`<section class="paper-part"><h2>%</h2><div class="paper-wide" tabindex="0"><table><thead><tr>`, w.r.Word(title))
+	w.Put(`<section class="paper-part"><h2>%</h2><div class="paper-wide" role="region" aria-label="%" tabindex="0"><table aria-label="%"><thead><tr>`, w.r.Word(title), w.r.Word(title), w.r.Word(title))
 	for _, h := range heads {
 		w.Put(`<th scope="col">%</th>`, w.r.Word(h))
 	}
