@@ -416,6 +416,24 @@ func TestAxeFindsNothingInFurtherStates(t *testing.T) {
 			eval[string](other, unfold)
 			return other
 		}},
+		"what is handed over": {"", func(v *visit) *visit {
+			v.openJob("job/#job=" + v.demoJob() + "&view=hand-over")
+			v.wait(`document.querySelector(".paper")`)
+			eval[string](v, unfold)
+			return v
+		}},
+		"an order": {"", func(v *visit) *visit {
+			v.openJob("job/#job=" + v.demoJob() + "&view=order")
+			v.wait(`document.querySelector(".paper")`)
+			eval[string](v, unfold)
+			return v
+		}},
+		"a tablet for everybody that counts down": {onCounter, func(v *visit) *visit {
+			v.show("batch/")
+			eval[string](v, `(document.dispatchEvent(new PointerEvent("pointerdown")), ahead += 45000, document.dispatchEvent(new Event("visibilitychange")), "")`)
+			v.wait(`document.querySelector(".idle")`)
+			return v
+		}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			v := begin(t, browser.Phone, state.script)
