@@ -49,7 +49,7 @@ func (b *Book) Absent(asked bool, t Trouble) string {
 	case asked:
 		says = "This job is not on this phone. It was never here, was deleted for good, or the browser cleared what it kept for this site. Its file or link brings it back."
 	}
-	w.put(`<h1>%</h1>`, "No job")
+	w.put(`<h1>%</h1>`, "Jobs")
 	w.Put(`<div class="job-trouble"><p>%</p><div class="count-acts"><a class="button" href="%jobs/">%</a></div></div>`, w.r.Word(says), b.Root, w.r.Word("To the list of jobs"))
 	return w.String()
 }
@@ -57,7 +57,7 @@ func (b *Book) Absent(asked bool, t Trouble) string {
 // Broken is the page of a job whose record cannot be read, which can still be handed on.
 func (b *Book) Broken(problems []job.Problem) string {
 	w := b.writer()
-	w.put(`<h1>%</h1>`, "A job that cannot be read")
+	w.put(`<h1>%</h1>`, "Jobs")
 	w.put(`<div class="job-trouble" role="alert"><p>%</p>`, "The record of this job cannot be read here. It is left as it is, and can be handed on as a file.")
 	b.problems(w, problems)
 	w.Put(`<div class="count-acts">`)
