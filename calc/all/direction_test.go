@@ -19,7 +19,7 @@ import (
 var layers = map[string]string{
 	"calc/unit": "", "calc/words": "unit", "calc/languages": "words", "calc/drill": "calc unit words", "calc/glossary": "calc unit words", "calc/classroom": "calc unit words markup link drill page", "calc/source": "words", "calc": "unit words source", "calc/markup": "", "calc/surface": "",
 	"calc/weather": "calc unit words source", "calc/cutting": "unit", "calc/paving": "unit", "calc/csv": "words", "calc/draw": "calc unit words markup", "calc/link": "calc unit words",
-	"calc/countdown": "unit words markup link", "calc/jsontext": "", "calc/job": "calc unit words link countdown jsontext", "calc/qr": "", "calc/datasheet": "calc unit words jsontext", "calc/embed": "calc words link", "calc/page": "calc unit words source markup draw link csv countdown datasheet qr", "calc/jobpage": "calc unit words source markup draw link countdown page job qr",
+	"calc/countdown": "unit words markup link", "calc/jsontext": "", "calc/job": "calc unit words link countdown jsontext", "calc/qr": "", "calc/datasheet": "calc unit words csv jsontext", "calc/embed": "calc words link", "calc/page": "calc unit words source markup draw link csv countdown datasheet qr", "calc/jobpage": "calc unit words source markup draw link countdown page job qr",
 	"calc/all": "calc",
 }
 

@@ -11,7 +11,10 @@ func (r *reader) write(file string) {
 	for i := 0; i < len(file); {
 		var cell string
 		if file[i] == '"' && r.quotes {
-			cell, i = unquote(file, i+1)
+			cell, i, _ = Unquote(file, i+1)
+			for i < len(file) && (file[i] == ' ' || file[i] == '\r') {
+				i++
+			}
 			cell = r.cell(strings.TrimSpace(ends.Replace(cell)))
 		} else {
 			start, marked := i, false
@@ -41,28 +44,6 @@ func (r *reader) write(file string) {
 		r.end()
 		i++
 	}
-}
-
-// unquote takes a cell in quotes, in which two stand for one, from behind its first one to what ends it.
-func unquote(file string, i int) (cell string, next int) {
-	var b strings.Builder
-	for i < len(file) {
-		end := strings.IndexByte(file[i:], '"')
-		if end < 0 {
-			return b.String() + file[i:], len(file)
-		}
-		b.WriteString(file[i : i+end])
-		i += end + 1
-		if at(file, i) != '"' {
-			break
-		}
-		b.WriteByte('"')
-		i++
-	}
-	for i < len(file) && (file[i] == ' ' || file[i] == '\r') {
-		i++
-	}
-	return b.String(), i
 }
 
 // ends is what would end a cell in a field; in a quoted cell it is part of no number.

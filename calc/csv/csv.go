@@ -1,4 +1,5 @@
-// Package csv reads a file of cells as spreadsheets write it, and gives it as the text that a field of a table takes.
+// Package csv reads a file of cells as spreadsheets write it, and gives it as the text that a field of a table takes; it writes
+// rows of cells as spreadsheets read them.
 //
 // Cells are parted by a tab where the file has one, else by ";", else by ",". Where cells are parted by a tab or ";", a
 // comma in a cell is a decimal mark, which is what spreadsheets write where the comma is one. A file of which every row is

@@ -105,3 +105,19 @@ func FuzzAgainstGo(f *testing.F) {
 		assert.Equal(t, a+", "+b+"\n"+c+", "+d, got.Text)
 	})
 }
+
+// What is written is what Go's own reader of RFC 4180 reads, whatever parts the cells.
+func TestRowsAreWrittenForSpreadsheets(t *testing.T) {
+	rows := [][]string{{"6' 3\"", "1,5", "2;5", ""}, {"one\ntwo", "\"", " ", "plain"}}
+	for _, part := range []string{",", ";"} {
+		var b strings.Builder
+		for _, row := range rows {
+			csv.Write(&b, part, row)
+		}
+		r := stdcsv.NewReader(strings.NewReader(b.String()))
+		r.Comma = rune(part[0])
+		got, err := r.ReadAll()
+		require.NoError(t, err)
+		assert.Equal(t, rows, got)
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"setbook/calc"
+	"setbook/calc/csv"
 	"setbook/calc/unit"
 	"setbook/calc/words"
 )
@@ -146,27 +147,16 @@ func (s *scanner) cell() (text string, fault words.Msg) {
 		}
 		return text, ""
 	}
-	s.at++
-	var b strings.Builder
-	for {
-		c := s.next()
-		switch {
-		case s.at >= len(s.text):
-			return b.String(), "The quote that opens this cell is never closed: “{read}”."
-		case c == '"' && strings.HasPrefix(s.text[s.at:], `""`):
-			s.at++
-		case c == '"':
-			s.at++
-			if rest := s.bare(); strings.TrimSpace(rest) != "" {
-				return b.String() + rest, "Something stands after the closing quote: “{read}”."
-			}
-			return b.String(), ""
-		case c == '\n':
-			s.line++
-		}
-		b.WriteByte(c)
-		s.at++
+	text, next, closed := csv.Unquote(s.text, s.at+1)
+	s.line += strings.Count(s.text[s.at:next], "\n")
+	s.at = next
+	if !closed {
+		return text, "The quote that opens this cell is never closed: “{read}”."
 	}
+	if rest := s.bare(); strings.TrimSpace(rest) != "" {
+		return text + rest, "Something stands after the closing quote: “{read}”."
+	}
+	return text, ""
 }
 
 // bare reads up to the next comma or the end of the line.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"setbook/calc"
+	"setbook/calc/csv"
 )
 
 // carry writes the buttons that take a list away, with what they take: as lines of text, or as a file for a spreadsheet. The texts
@@ -36,21 +37,9 @@ func (l *Live) plainList(t *calc.Table) string {
 // spreadsheet is a list as comma-separated values (RFC 4180), its heads in the first line.
 func (l *Live) spreadsheet(t *calc.Table) string {
 	var b strings.Builder
-	line := func(cells []string) {
-		for i, c := range cells {
-			if i > 0 {
-				b.WriteByte(',')
-			}
-			if strings.ContainsAny(c, ",\"\r\n") {
-				c = `"` + strings.ReplaceAll(c, `"`, `""`) + `"`
-			}
-			b.WriteString(c)
-		}
-		b.WriteString("\r\n")
-	}
-	line(l.heads(t))
+	csv.Write(&b, ",", l.heads(t))
 	for i := range t.Rows {
-		line(l.cells(&t.Rows[i]))
+		csv.Write(&b, ",", l.cells(&t.Rows[i]))
 	}
 	return b.String()
 }

@@ -106,16 +106,7 @@ func (l *Live) File(key string) string {
 	}
 	var b strings.Builder
 	for _, row := range p.rows {
-		for i, cell := range l.padCells(in, row) {
-			if i > 0 {
-				b.WriteString(part)
-			}
-			if strings.Contains(cell, `"`) {
-				cell = `"` + strings.ReplaceAll(cell, `"`, `""`) + `"`
-			}
-			b.WriteString(cell)
-		}
-		b.WriteString("\r\n")
+		csv.Write(&b, part, l.padCells(in, row))
 	}
 	return b.String()
 }
