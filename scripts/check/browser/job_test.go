@@ -693,7 +693,7 @@ func TestTheDemoJobFromSlabToHandOver(t *testing.T) {
 	}
 	for _, paper := range [][2]float64{{8.27, 11.69}, {8.5, 11}} { // A4 and Letter, in inches
 		pdf, sheets := v.paper(paper[0], paper[1])
-		assert.True(t, 1 <= sheets && sheets <= 5, "%d sheets", sheets)
+		assert.True(t, 1 <= sheets && sheets <= 4, "%d sheets", sheets)
 		assert.Contains(t, string(pdf), "/FontDescriptor")
 	}
 	_, err := browser.Call(v.tab, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
