@@ -15,7 +15,7 @@ import (
 // Every job is kept twice where the browser has storage buckets (Storage Buckets API; Chromium), which keep their files apart. Why: Chromium's
 // IndexedDB goes on writing at the end of the log file that it finds (LevelDB, reuse_logs). Where the browser was killed in the middle of a
 // write, a torn record is left there; the next start passes over it, writes behind it, and the start after that takes the file
-// for corrupt and deletes all that the site has. Killed often, it did so once in about fifty times (TestAKilledBrowserLosesNothing
+// for corrupt and deletes all that the site has. Killed often, it did so three times in some 250 kills (TestAKilledBrowserLosesNothing
 // without the copy; the file was looked at). The two are written one after the other, so that one kill tears one at most.
 const copyBucket = "jobs-copy"
 
