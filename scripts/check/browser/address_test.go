@@ -67,7 +67,7 @@ func TestTwoCalculatorsOnOnePage(t *testing.T) {
 	v.open("batch/")
 	batch := eval[string](v, `document.querySelector("#batch").outerHTML`)
 	v.open("bed/")
-	page := eval[string](v, `"<!doctype html>" + document.documentElement.outerHTML.replace(/ data-live="yes"/, "")`)
+	page := eval[string](v, `"<!doctype html>" + document.documentElement.outerHTML.replace(/ data-live="yes"/, "").replace(/ style="[^"]*"/, "")`)
 	at := strings.Index(page, `<section class="calculator"`)
 	require.Positive(t, at)
 	v.site.Add("two/", page[:at]+batch+page[at:])
