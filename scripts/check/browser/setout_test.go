@@ -172,7 +172,7 @@ func pageScales(t *testing.T, pdf []byte) (scales []float64) {
 // A search that is stopped gives the best layouts so far and says so, and one that is left to its end does not.
 func TestSetOutSearchStops(t *testing.T) {
 	v := begin(t, browser.Phone, `try { localStorage.setItem("setbook.units", "metric") } catch {}`)
-	v.open(fragment(shapes()["curve"].entry + "&paver_l=150 mm&paver_w=100 mm&joint=3 mm&start=fixed"))
+	v.open(fragment(shapes()["curve"].entry + "&paver_l=100 mm&paver_w=100 mm&joint=3 mm&turn=33 deg&start=fixed"))
 	v.wait(`document.querySelector('#setout [data-part="head"]').textContent.includes("Your figures")`)
 	v.wait(`!document.querySelector("#setout").hasAttribute("data-working")`)
 	assert.Equal(t, "(not there)", v.text(`#setout [data-table="layouts"]`), "a given start is not searched for")
