@@ -54,7 +54,7 @@ func (d *desk) open() {
 	for _, root := range every(js.Global().Get("document"), "section.calculator[data-calculator]") {
 		steps = append(steps, func() { d.mount(root) })
 	}
-	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.offerJobs, d.openLarge, d.offerManners, d.live, d.followParent, d.shelve, d.prime, d.remember, d.offerUpdates)
+	steps = append(steps, d.offerSettings, d.followAddress, d.offerCountdowns, d.offerJobs, d.openLarge, d.offerManners, d.live, d.followParent, d.remember, d.shelve, d.prime, d.offerUpdates)
 	d.next(steps)
 }
 
