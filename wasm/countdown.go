@@ -278,8 +278,11 @@ func (d *desk) pressCount(e *dom.BasicEvent) {
 }
 
 // download hands a text to the browser as a file. It goes nowhere but to the phone, and needs no network.
-func (d *desk) download(name, kind, text string) {
-	blob := js.Global().Get("Blob").New([]any{text}, map[string]any{"type": kind})
+func (d *desk) download(name, kind, text string) { d.downloadAs(name, kind, js.ValueOf(text)) }
+
+// downloadAs does so with whatever makes a file: a text, or bytes.
+func (d *desk) downloadAs(name, kind string, content js.Value) {
+	blob := js.Global().Get("Blob").New([]any{content}, map[string]any{"type": kind})
 	url := js.Global().Get("URL").Call("createObjectURL", blob)
 	a := create("a")
 	a.Set("href", url)

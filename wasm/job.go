@@ -32,6 +32,8 @@ type clerk struct {
 	copy  *store // the second copy of every job, once it was asked for; nil where the browser has none
 	asked bool
 
+	pictureOf string // the check that a picture is being taken of; "": the one that is being written
+
 	dirty, saving bool
 }
 
@@ -62,6 +64,7 @@ func (d *desk) offerJobs() {
 	d.on(root, "input", nil, d.typeJob)
 	d.on(root, "change", nil, d.typeJob)
 	d.on(root, "click", nil, d.pressJob)
+	d.onCapture(root, "toggle", func(*dom.BasicEvent) { d.drawPictures() }) // it does not bubble
 	if c.root.ID() == "job-strip" {
 		return
 	}
@@ -214,6 +217,7 @@ func (d *desk) writeJob() {
 	for _, p := range c.view.Parts(at) {
 		c.shown[p.Name] = p.HTML
 	}
+	d.drawPictures()
 	js.Global().Get("document").Set("title", c.view.Job.Name)
 	d.markKept()
 }
@@ -244,6 +248,10 @@ func (d *desk) typeJob(e *dom.BasicEvent) {
 	c := &d.clerk
 	if f, ok := around(e, "data-job-file"); ok {
 		d.openFile(f)
+		return
+	}
+	if f, ok := around(e, "data-job-picture"); ok {
+		d.openPicture(f)
 		return
 	}
 	if f, ok := around(e, "data-jobs-field"); ok && c.list != nil {
@@ -286,6 +294,7 @@ func (d *desk) refreshJob(focus string) {
 		replace(part, p.HTML)
 		c.shown[p.Name] = p.HTML
 	}
+	d.drawPictures()
 	if focus != "" {
 		if e, ok := find(c.root.Underlying(), focus); ok {
 			e.Focus()

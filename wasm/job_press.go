@@ -33,6 +33,10 @@ func (d *desk) pressJob(e *dom.BasicEvent) {
 	case c.list != nil:
 		d.pressList(do, what)
 	case c.view == nil:
+	case do == "take-picture" || do == "choose-picture":
+		d.askPicture(do, what)
+	case do == "save-picture":
+		d.savePicture(what)
 	case do == "again" || do == "theirs" || do == "both" || do == "mine":
 		d.settle(do)
 	case do == "delete":

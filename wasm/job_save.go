@@ -56,6 +56,9 @@ func (d *desk) keepOne(j *job.Job) error {
 	next.Revision++
 	next.Changed = now()
 	record, head := job.Write(&next), jobpage.HeadOf(&next)
+	if !job.Takes(record) {
+		return jobpage.TooLarge
+	}
 	err := c.store.swapJob(context.Background(), j.ID, j.Revision, head.Text(), record)
 	if troubleOf(err) == jobpage.Failed {
 		report(err.Error())

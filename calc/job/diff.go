@@ -66,7 +66,7 @@ func (l line) text() string {
 	var parts []string
 	for _, c := range l.cells[1:] {
 		if c.text != "" && !quiet(c.key) {
-			parts = append(parts, calc.Cut(strings.ReplaceAll(c.text, "\n", " ")))
+			parts = append(parts, calc.Cut(strings.ReplaceAll(c.shown(), "\n", " ")))
 		}
 	}
 	return strings.Join(parts, " · ")
@@ -80,7 +80,7 @@ func appendField(changes []Change, path string, of *line, was, will cell) []Chan
 		return changes
 	}
 	field := words.Named("field", will.label)
-	before, after := words.Text("was", calc.Cut(was.text)), words.Text("will", calc.Cut(will.text))
+	before, after := words.Text("was", calc.Cut(was.shown())), words.Text("will", calc.Cut(will.shown()))
 	var l words.Line
 	switch {
 	case was.text == "":
@@ -116,6 +116,16 @@ func Merge(old, new *Job, now countdown.Instant) (*Job, []Problem) {
 	m.Countdowns = picked(last.Countdowns, first.Countdowns, func(c *Countdown) key { return key{c.ID, 0} }, false)
 	m.Mixes = picked(last.Mixes, first.Mixes, func(x *Mix) key { return key{x.ID, x.When} }, false)
 	m.Checks = picked(last.Checks, first.Checks, func(c *Check) key { return key{c.ID, c.When} }, false)
+	// A picture is added to a check later, and is lost from neither.
+	pictures := map[string]string{}
+	for _, c := range first.Checks {
+		pictures[c.ID] = c.Picture
+	}
+	for i := range m.Checks {
+		if c := &m.Checks[i]; c.Picture == "" {
+			c.Picture = pictures[c.ID]
+		}
+	}
 	m.Notes = picked(last.Notes, first.Notes, func(n *Note) key { return key{n.ID, n.When} }, false)
 	m.HandOver.Materials = picked(last.HandOver.Materials, first.HandOver.Materials, func(x *Material) key { return key{x.ID, 0} }, false)
 	return Read(Write(&m))

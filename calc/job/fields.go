@@ -38,6 +38,15 @@ type cell struct {
 	key   string
 	label words.Msg
 	text  string
+	short string // what is shown instead of the text; "": the text itself
+}
+
+// shown is what a person is shown of a cell.
+func (c cell) shown() string {
+	if c.short != "" {
+		return c.short
+	}
+	return c.text
 }
 
 // take finds a member while reading, and marks it as known.
@@ -79,7 +88,7 @@ func (p *pass) at(key string) string {
 func (p *pass) text(key string, label words.Msg, field *string, is rule) {
 	switch {
 	case p.cells != nil:
-		*p.cells = append(*p.cells, cell{key, label, *field})
+		*p.cells = append(*p.cells, cell{key: key, label: label, text: *field})
 	case p.to != nil:
 		if *field != "" || is.must {
 			p.begin(key)
@@ -107,6 +116,17 @@ func (p *pass) text(key string, label words.Msg, field *string, is rule) {
 	}
 }
 
+// picture is a field that holds a picture. A person is told its size in place of its letters.
+func (p *pass) picture(key string, label words.Msg, field *string) {
+	p.text(key, label, field, pictureRule)
+	if p.cells == nil || *field == "" {
+		return
+	}
+	if width, height, ok := PictureSize(*field); ok {
+		(*p.cells)[len(*p.cells)-1].short = strconv.Itoa(width) + " × " + strconv.Itoa(height) + " px"
+	}
+}
+
 func (p *pass) missing(key string, must bool) {
 	if must {
 		p.r.wrong(p.from.at, p.at(key), words.Say("it is missing."))
@@ -122,7 +142,7 @@ func (p *pass) when(key string, label words.Msg, field *countdown.Instant, must 
 			text = stamp(*field)
 			text = text[:len("2026-05-04")] + " " + text[len("2026-05-04T"):len("2026-05-04T08:30")] + " UTC"
 		}
-		*p.cells = append(*p.cells, cell{key, label, text})
+		*p.cells = append(*p.cells, cell{key: key, label: label, text: text})
 	case p.to != nil:
 		if *field != 0 || must {
 			p.begin(key)

@@ -14,7 +14,7 @@ const mark, markText = "setbook", "job"
 // Read reads a record. It gives a whole job or problems, never both. A record that was written by a newer program is read as far
 // as it is understood, and says so in Newer.
 func Read(text string) (*Job, []Problem) {
-	if len(text) > MaxSize {
+	if !Takes(text) {
 		return nil, whole(words.Say("The file is larger than {most} MB, which is the most that a job takes.", words.Is("most", unit.Count(MaxSize>>20), unit.Whole1)))
 	}
 	root, wrong := tree(text)
@@ -51,6 +51,9 @@ func Read(text string) (*Job, []Problem) {
 	}
 	return j, nil
 }
+
+// Takes reports whether a record is small enough to be read again.
+func Takes(record string) bool { return len(record) <= MaxSize }
 
 func whole(l words.Line) []Problem { return []Problem{{Says: l}} }
 
@@ -136,7 +139,7 @@ func (c *Check) fields(p *pass) {
 	p.text("where", "Where", &c.Where, lineRule)
 	p.text("contact", "Contact found", &c.Contact, contactRule)
 	p.text("corners", "Edges and corners", &c.Corners, lineRule)
-	p.text("picture", "Picture", &c.Picture, pictureRule)
+	p.picture("picture", "Picture", &c.Picture)
 	p.text("note", "Note", &c.Note, textRule)
 }
 

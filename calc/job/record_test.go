@@ -44,9 +44,12 @@ func large(lines int) *job.Job {
 	return j
 }
 
+// onePixel is a whole PNG of one pixel (Portable Network Graphics, third edition).
+const onePixel = "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsTj2FAAAAABJRU5ErkJggg=="
+
 func jobs() map[string]*job.Job {
 	picture := job.Demo(noon)
-	picture.Checks[0].Picture = "data:image/png;base64,iVBORw0KGgo="
+	picture.Checks[0].Picture = onePixel
 	return map[string]*job.Job{
 		"demo": job.Demo(noon), "early": job.Demo(1), "large": large(2000), "picture": picture,
 		"bare":       {ID: "a", Name: "ä \U0001F9F1 \"quoted\" \\ / <b>"},

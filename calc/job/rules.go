@@ -22,7 +22,6 @@ const (
 	MaxLine       = 300
 	MaxText       = 4000
 	MaxLink       = 1 << 20 // bytes
-	MaxPicture    = 400_000 // bytes of a data URL
 	maxProblems   = 20      // told of one file
 )
 
@@ -119,18 +118,6 @@ func checkLink(text string) words.Line {
 	}
 	return fine
 }
-
-// checkPicture takes what browsers show as a still image, and nothing that can run: no SVG.
-func checkPicture(text string) words.Line {
-	for _, kind := range [...]string{"jpeg", "png", "webp"} {
-		if data, ok := strings.CutPrefix(text, "data:image/"+kind+";base64,"); ok && data != "" && strings.Trim(data, base64Signs+"=") == "" {
-			return fine
-		}
-	}
-	return words.Say("read “{read}”, which is no JPEG, PNG or WebP image written as a data URL in base64.", words.Text("read", calc.Cut(Clean(text, MaxName))))
-}
-
-const base64Signs = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/"
 
 func checkAmount(text string) words.Line {
 	m := Mix{Amount: text}

@@ -106,6 +106,7 @@ func (v *View) sheet(now countdown.Instant) string {
 	v.used(w)
 	v.conditions(w)
 	v.checked(w)
+	v.shots(w)
 	v.times(w)
 	v.figures(w)
 	v.lines(w, "Care of the surface", j.HandOver.Care)

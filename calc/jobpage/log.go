@@ -11,7 +11,7 @@ import (
 const shortLog = 12
 
 // rows writes a log, the newest line first.
-func (v *View) rows(w *writer, list string, count int, row func(i int) (id, head, text string)) {
+func (v *View) rows(w *writer, list string, count int, row func(i int) (id, head, text string), more func(w *writer, i int)) {
 	if count == 0 {
 		w.put(`<p class="note">%</p>`, "Nothing in this log yet.")
 		return
@@ -23,7 +23,11 @@ func (v *View) rows(w *writer, list string, count int, row func(i int) (id, head
 	w.Put(`<ul class="job-log">`)
 	for i := count - 1; i >= count-shown; i-- {
 		id, head, text := row(i)
-		w.Put(`<li class="count"><details data-fold="%-%"><summary><span class="count-what"><b class="count-name" dir="auto">%</b> <span class="count-ends" dir="auto">%</span></span></summary><div class="count-acts">`, list, id, head, text)
+		w.Put(`<li class="count"><details data-fold="%-%"><summary><span class="count-what"><b class="count-name" dir="auto">%</b> <span class="count-ends" dir="auto">%</span></span></summary>`, list, id, head, text)
+		if more != nil {
+			more(w, i)
+		}
+		w.Put(`<div class="count-acts">`)
 		v.drop(w, list+"/"+id, head)
 		w.Put(`</div></details></li>`)
 	}
@@ -39,7 +43,7 @@ func (v *View) mixes(now countdown.Instant) string {
 		m := &v.Job.Mixes[i]
 		return m.ID, join(v.amount(m.Amount), m.Product, v.lot(m.Lot)), join(v.Reader.Line(v.past(m.When, now)),
 			v.reading("Air", v.shown(job.Air.Input, m.Air)), v.reading("Surface", v.shown(job.Surface.Input, m.Surface)), m.Note)
-	})
+	}, nil)
 	return w.String()
 }
 
@@ -78,8 +82,12 @@ func (v *View) checks(now countdown.Instant) string {
 	w := v.writer()
 	v.rows(w, "checks", len(v.Job.Checks), func(i int) (id, head, text string) {
 		c := &v.Job.Checks[i]
-		return c.ID, join(v.shown(job.Contact.Input, c.Contact), c.Where), join(v.Reader.Line(v.past(c.When, now)), c.Corners, c.Note)
-	})
+		pictured := ""
+		if c.Picture != "" {
+			pictured = v.Reader.Word("with a picture")
+		}
+		return c.ID, join(v.shown(job.Contact.Input, c.Contact), c.Where), join(v.Reader.Line(v.past(c.When, now)), c.Corners, c.Note, pictured)
+	}, func(w *writer, i int) { v.pictureOf(w, &v.Job.Checks[i]) })
 	return w.String()
 }
 
@@ -88,6 +96,6 @@ func (v *View) notes(now countdown.Instant) string {
 	v.rows(w, "notes", len(v.Job.Notes), func(i int) (id, head, text string) {
 		n := &v.Job.Notes[i]
 		return n.ID, n.Text, v.Reader.Line(v.past(n.When, now))
-	})
+	}, nil)
 	return w.String()
 }

@@ -30,6 +30,8 @@ func (v *View) Press(do, what string, now countdown.Instant, id string) bool {
 		return v.addMaterial(id)
 	case "countdowns":
 		return v.takeCountdowns()
+	case "drop-picture":
+		return v.dropPicture(what)
 	case "handed":
 		v.Job.HandOver.When = now
 		return true
@@ -77,7 +79,8 @@ func (v *View) addCheck(now countdown.Instant, id string) bool {
 	if !ok || !hasWhere || !hasContact || v.full(len(v.Job.Checks), job.MaxLog, "check-where") {
 		return false
 	}
-	v.Job.Checks = append(v.Job.Checks, job.Check{ID: id, When: now, Where: where, Contact: contact, Corners: v.said("check-corners"), Note: v.said("check-note")})
+	v.Job.Checks = append(v.Job.Checks, job.Check{ID: id, When: now, Where: where, Contact: contact, Corners: v.said("check-corners"), Picture: v.shot, Note: v.said("check-note")})
+	v.shot = ""
 	v.spent("check-where", "check-contact", "check-corners", "check-note")
 	return true
 }

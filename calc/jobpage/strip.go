@@ -72,7 +72,7 @@ func (s *Strip) Put(j *job.Job, calculator, link string, now countdown.Instant) 
 		return Gone // it was in the job, and was removed on another page
 	}
 	if len(j.Entries) >= job.MaxEntries {
-		return Full
+		return TooLarge
 	}
 	j.Entries = append(j.Entries, job.Entry{ID: s.Entry, Calculator: calculator, Link: link, Changed: now})
 	return None

@@ -15,6 +15,7 @@ const (
 	NewerJob          // this job is a newer program's
 	Conflict          // another page has changed it since
 	Gone              // it was deleted or cleared since
+	TooLarge          // it is more than a record takes
 )
 
 // Error makes a trouble an error, for those who keep; a person reads Says.
@@ -45,6 +46,8 @@ func (t Trouble) Says() words.Msg {
 		return "Not saved: this job was changed on another page of this phone since it was opened here. Neither has overwritten the other. Choose how to go on."
 	case Gone:
 		return "Not saved: this job is no longer kept on this phone. It was deleted on another page, or the browser cleared its storage. All that this page holds can be kept again."
+	case TooLarge:
+		return "Not saved: this is more than one job takes. Remove something from it and press “Try again”, or go on in another job."
 	}
 	return ""
 }

@@ -48,6 +48,7 @@ type View struct {
 
 	typed map[string]string     // what stands in a field and is not in the record as it was typed
 	wrong map[string]words.Line // what is wrong with it
+	shot  string                // the picture of the check that is being written; "": none
 	undo  func()                // puts back what was removed last
 	lost  words.Line            // says what that was
 	whole bool                  // the whole log is shown
@@ -114,7 +115,7 @@ func (v *View) regions() []region {
 		return []region{kept, {"order", v.order}}
 	}
 	return []region{kept, {"title", v.title}, {"undo", v.undone}, {"day", v.day}, {"sums", v.sums},
-		{"mixes", v.mixes}, {"checks", v.checks}, {"notes", v.notes}}
+		{"mixes", v.mixes}, {"picture", v.pending}, {"checks", v.checks}, {"notes", v.notes}}
 }
 
 // Parts is every region of the page, and what is said under each field.
@@ -168,7 +169,7 @@ func (v *View) kept(now countdown.Instant) string {
 			w.do("mine", "", "Keep mine as a copy", "")
 		case Gone:
 			w.do("again", "", "Keep it again", "")
-		case Full, Failed:
+		case Full, Failed, TooLarge:
 			w.do("again", "", "Try again", "")
 		}
 		w.do("file", "", "Save as a file", "")

@@ -64,6 +64,7 @@ func (v *View) workFrame(w *writer, now countdown.Instant) {
 	for _, key := range []string{"check-where", "check-contact", "check-corners", "check-note"} {
 		v.ask(w, key)
 	}
+	v.pictureField(w)
 	v.add(w, "check", "Checked now: put it in the log")
 	w.Put(`</div>`)
 	v.part(w, "checks", v.checks(now))

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/dom"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
@@ -136,4 +137,26 @@ func (t *Tab) Wait(expression string) error {
 		}
 		time.Sleep(20 * time.Millisecond)
 	}
+}
+
+// Chooses has the tab choose a file, by its path, as soon as the page asks the person for one with a press; it waits for that to happen
+// while press runs.
+func (t *Tab) Chooses(path string, press func() error) error {
+	ctx, cancel := context.WithTimeout(t.ctx, patience)
+	defer cancel()
+	if _, err := Call(t, page.SetInterceptFileChooserDialog, page.SetInterceptFileChooserDialogParams{Enabled: true}); err != nil {
+		return err
+	}
+	asked := chromedp.Events(ctx, page.FileChooserOpened)
+	if err := press(); err != nil {
+		return err
+	}
+	for e, err := range asked {
+		if err != nil {
+			return err
+		}
+		_, err = Call(t, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{path}, BackendNodeID: e.BackendNodeID})
+		return err
+	}
+	return fmt.Errorf("the page did not ask for a file")
 }

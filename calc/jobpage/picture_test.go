@@ -1,0 +1,106 @@
+package jobpage_test
+
+import (
+	"bytes"
+	"encoding/base64"
+	"image"
+	"image/jpeg"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"setbook/calc/job"
+	"setbook/calc/jobpage"
+)
+
+// photo is a JPEG of so many pixels as a data URL, made so long with what a decoder passes over.
+func photo(t *testing.T, width, height, letters int) string {
+	var b bytes.Buffer
+	require.NoError(t, jpeg.Encode(&b, image.NewGray(image.Rect(0, 0, width, height)), nil))
+	text := "data:image/jpeg;base64," + base64.StdEncoding.EncodeToString(b.Bytes()[:b.Len()/3*3])
+	return text + strings.Repeat("A", max(0, letters-len(text))/4*4)
+}
+
+// A picture goes into the log with its check, to a check of the log later, and away again so that it can be brought back.
+func TestAPictureGoesWithItsCheck(t *testing.T) {
+	v := view(us, job.Demo(at))
+	one, two := photo(t, 40, 30, 0), photo(t, 30, 40, 0)
+	assert.False(t, v.TakePicture("", one), "nothing is in the record until the check is")
+	assert.Contains(t, made(t, v, "picture"), `width="40" height="30"`)
+	assert.NotContains(t, made(t, v, "picture"), "base64", "no text of a record is handed to a page as an address")
+	v.Type("check-where", "By the gate", at)
+	v.Type("check-contact", "96", at)
+	require.True(t, v.Press("check", "", at, "new"))
+	n := len(v.Job.Checks) - 1
+	assert.Equal(t, one, v.Job.Checks[n].Picture)
+	assert.Empty(t, v.Picture(""), "the next check begins without one")
+	assert.Contains(t, made(t, v, "checks"), "with a picture")
+
+	require.True(t, v.TakePicture("c1", two))
+	assert.Equal(t, two, v.Job.Checks[0].Picture)
+	assert.False(t, v.TakePicture("c1", two), "the same again is no change")
+	require.True(t, v.Press("drop-picture", "c1", at, "x"))
+	assert.Empty(t, v.Job.Checks[0].Picture)
+	require.True(t, v.Press("undo", "", at, "x"))
+	assert.Equal(t, two, v.Job.Checks[0].Picture)
+
+	v.TakePicture("", one)
+	assert.False(t, v.Press("drop-picture", "", at, "x"))
+	assert.Empty(t, v.Picture(""))
+	assert.False(t, v.TakePicture("nobody", one))
+
+	v.Mode = jobpage.HandOver
+	sheet := made(t, v, "sheet")
+	assert.Equal(t, 2, strings.Count(sheet, "<canvas"))
+	assert.Contains(t, sheet, "Pictures of the contact checks")
+	assert.Contains(t, sheet, "Picture of the check: By the gate")
+	assert.Equal(t, "setbook-demo-1.jpeg", v.PictureName("c1"))
+}
+
+// What is no picture, is too large, or is more than a job holds is refused in words, and nothing is changed; a job of a newer program takes none.
+func TestAPictureThatIsNotTaken(t *testing.T) {
+	v := view(us, job.Demo(at))
+	before := job.Write(v.Job)
+	for _, bad := range []string{"", "data:image/svg+xml;base64,PHN2Zz4=", photo(t, 40, 30, job.MaxTaken+10)} {
+		assert.False(t, v.TakePicture("c1", bad))
+		assert.Contains(t, made(t, v, "checks"), "could not read that as a picture")
+		assert.False(t, v.TakePicture("", bad))
+		assert.Contains(t, made(t, v, "picture"), "could not read that as a picture")
+	}
+	assert.Equal(t, before, job.Write(v.Job))
+	assert.False(t, v.TakePicture("", photo(t, 40, 30, 0)))
+	assert.NotContains(t, made(t, v, "picture"), "could not read", "a good one takes the complaint away")
+
+	large := photo(t, 40, 30, job.MaxTaken-10)
+	for i := 0; v.Job.Pictures() <= job.MaxPictures-2*len(large); i++ {
+		v.Job.Checks = append(v.Job.Checks, job.Check{ID: "m" + strings.Repeat("x", i), When: at, Contact: "96 %", Picture: large})
+	}
+	assert.True(t, v.TakePicture("c1", large), "the last that there is room for beside the one that is being written")
+	assert.False(t, v.TakePicture("c2", large))
+	assert.Empty(t, v.Job.Checks[1].Picture)
+	v.Press("more", "", at, "x")
+	assert.True(t, strings.Contains(made(t, v, "checks"), "no room for more"))
+	assert.LessOrEqual(t, v.Job.Pictures()+len(v.Picture("")), job.MaxPictures)
+	assert.Equal(t, true, job.Takes(job.Write(v.Job)), "a record full of pictures is read again")
+	assert.False(t, v.TakePicture("c1", photo(t, 40, 30, 0)) && len(v.Job.Checks[0].Picture) == len(large), "one in the place of another is counted once")
+
+	v = view(us, job.Demo(at))
+	v.Job.Newer = 2
+	assert.False(t, v.TakePicture("c1", photo(t, 40, 30, 0)))
+	assert.Empty(t, v.Job.Checks[0].Picture)
+	assert.NotContains(t, made(t, v, "checks"), "take-picture")
+}
+
+// made is the markup of a region.
+func made(t *testing.T, v *jobpage.View, name string) string {
+	t.Helper()
+	for _, p := range v.Parts(at) {
+		if p.Name == name {
+			return p.HTML
+		}
+	}
+	require.Fail(t, "no part", name)
+	return ""
+}
