@@ -80,6 +80,8 @@ func TestAPictureOfACheck(t *testing.T) {
 	id := v.beginJob("North terrace")
 	assert.Equal(t, "environment ", eval[string](v, `[...document.querySelectorAll("[data-job-picture]")].map(i => i.getAttribute("capture") ?? "").join(" ")`), "one opens the camera, one the pictures")
 
+	assert.False(t, eval[bool](v, `[...document.querySelectorAll("[data-job-picture]")].some(i => i.checkVisibility())`), "the buttons stand for them")
+
 	v.fill("check-where", "By the gate")
 	v.fill("check-contact", "96")
 	v.shoot("take-picture", "", path)
