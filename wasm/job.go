@@ -29,12 +29,16 @@ type clerk struct {
 	raw   string // the record as it was read: what a newer program wrote, or what cannot be read, is handed on as it is
 	rawID string
 
+	wanted string                   // the ID of the job that the address asked for last
+	parked map[string]*jobpage.View // jobs that were left for another one on this page and are not kept as they stand
+
 	copy  *store // the second copy of every job, once it was asked for; nil where the browser has none
 	asked bool
 
+	draft     string // the job and the draft of it that were kept last
 	pictureOf string // the check that a picture is being taken of; "": the one that is being written
 
-	dirty, saving bool
+	dirty, saving bool // of the strip
 }
 
 // currentKey is where the ID of the job that was opened last is remembered.
@@ -68,6 +72,8 @@ func (d *desk) offerJobs() {
 	if c.root.ID() == "job-strip" {
 		return
 	}
+	d.on(root, "click", nil, d.turnJob)
+	d.on(js.Global(), "beforeunload", nil, d.askToStay)
 	d.on(js.Global(), "hashchange", nil, func(*dom.BasicEvent) { d.showJobs() })
 	d.on(document, "visibilitychange", nil, func(*dom.BasicEvent) {
 		if visible() {
@@ -170,13 +176,28 @@ func (d *desk) showJob() {
 	if !asked {
 		id = current()
 	}
-	if c.view != nil && c.view.Job.ID == id && c.view.Trouble != jobpage.None {
-		c.view.Mode = mode // what is not kept stays on the page
+	c.wanted = id
+	if v := c.view; v != nil && (v.Unkept || v.Saving || v.Trouble != jobpage.None) {
+		if c.parked == nil {
+			c.parked = map[string]*jobpage.View{}
+		}
+		c.parked[v.Job.ID] = v
+	}
+	v := c.parked[id]
+	if c.view != nil && c.view.Job.ID == id {
+		v = c.view // another view of it: what is typed, what can be undone and what is not kept stays
+	}
+	if v != nil {
+		c.view, v.Mode = v, mode
 		d.writeJob()
+		d.lookAgain()
 		return
 	}
 	d.beside(func(ctx context.Context) {
 		j, record, problems, err := c.readJob(ctx, id)
+		if c.wanted != id {
+			return // meanwhile another one was asked for
+		}
 		c.raw, c.rawID = record, id
 		switch {
 		case err != nil || j == nil && len(problems) == 0:
@@ -193,7 +214,11 @@ func (d *desk) showJob() {
 			c.view = jobpage.NewView(&c.book, j, mode)
 			c.view.Trouble = c.standing(j)
 			recallJob(id)
+			c.view.Redraft(draftOf(id), now())
 			d.writeJob()
+			if c.view.Trouble == jobpage.None {
+				d.askLasting() // it was kept for the first time just before, on the page of the list
+			}
 		}
 		c.root.SetAttribute("data-shown", "yes")
 	})
@@ -217,6 +242,7 @@ func (d *desk) writeJob() {
 	for _, p := range c.view.Parts(at) {
 		c.shown[p.Name] = p.HTML
 	}
+	d.flagFields()
 	d.drawPictures()
 	js.Global().Get("document").Set("title", c.view.Job.Name)
 	d.markKept()
@@ -228,19 +254,48 @@ func (d *desk) lookAgain() {
 	if c.list != nil {
 		d.readHeads()
 	}
-	if c.view == nil || c.dirty || c.saving || c.view.Trouble != jobpage.None {
+	v := c.view
+	if v == nil || v.Unkept || v.Saving || v.Trouble != jobpage.None {
 		return
 	}
-	id, revision := c.view.Job.ID, c.view.Job.Revision
+	revision := v.Job.Revision
 	d.beside(func(ctx context.Context) {
-		j, record, _, err := c.readJob(ctx, id)
-		if err == nil && j != nil && j.Revision != revision && !c.dirty && !c.saving && c.view.Job.Revision == revision {
+		j, record, _, err := c.readJob(ctx, v.Job.ID)
+		if err == nil && j != nil && j.Revision != revision && !v.Unkept && !v.Saving && v.Job.Revision == revision && c.view == v {
 			c.raw = record
-			c.view.Replace(j)
-			c.view.Trouble = c.standing(j)
+			v.Replace(j)
+			v.Trouble = c.standing(j)
 			d.writeJob()
 		}
 	})
+}
+
+// turnJob shows another view of a job that is nowhere but on this page: following the link would lose it.
+func (d *desk) turnJob(e *dom.BasicEvent) {
+	c := &d.clerk
+	a, ok := around(e, "href")
+	if !ok || c.view == nil || c.root.ID() == "job" {
+		return
+	}
+	_, fragment, _ := strings.Cut(a.GetAttribute("href"), "#")
+	if id, mode := jobpage.At(fragment); id == c.view.Job.ID {
+		e.PreventDefault()
+		c.view.Mode = mode
+		d.writeJob()
+		c.root.Call("scrollIntoView")
+	}
+}
+
+// askToStay has the browser ask before a page is left that holds what is kept nowhere.
+func (d *desk) askToStay(e *dom.BasicEvent) {
+	c := &d.clerk
+	unkept := c.view != nil && c.view.Unkept
+	for _, v := range c.parked {
+		unkept = unkept || v.Unkept
+	}
+	if unkept {
+		e.PreventDefault()
+	}
 }
 
 // typeJob takes what a field holds.
@@ -280,6 +335,7 @@ func (d *desk) refreshJob(focus string) {
 		c.view.Phone = d.board.Running()
 		parts = c.view.Parts(now())
 		d.flagFields()
+		c.keepDraft()
 	case c.list != nil:
 		parts = c.list.Parts(now())
 	}

@@ -64,9 +64,16 @@ func (d *desk) look(p *jobpage.Preview) {
 	c := &d.clerk
 	d.beside(func(ctx context.Context) {
 		if p.New != nil && c.store != nil {
-			old, _, problems, err := c.readJob(ctx, p.New.ID)
+			// One that was deleted here is compared with too: it may hold more than what is brought.
+			head, record, err := c.store.readJob(ctx, p.New.ID)
+			h, known := jobpage.ReadHead(p.New.ID, head)
+			var old *job.Job
+			if record != "" {
+				old, _ = job.Read(record)
+			}
+			p.Blocked, p.Gone = jobpage.None, h.Gone != 0
 			p.Against(old, now())
-			if err != nil || len(problems) > 0 { // something is kept there that is not understood: it stays
+			if err != nil || record != "" && (old == nil || !known) { // something is kept there that is not understood: it stays
 				p.Blocked = jobpage.Failed
 			}
 		}
@@ -101,20 +108,20 @@ func (d *desk) pressList(do, what string) {
 		switch do {
 		case "new":
 			if j, ok := c.book.New(id, d.jobsField("name"), d.jobsField("place"), at); ok {
-				d.beginJob(j, "")
+				d.beginJob(j, "", 0)
 			} else if f, ok := find(c.root.Underlying(), `[data-jobs-field="name"]`); ok {
 				f.Focus()
 			}
 		case "demo":
 			j := job.Demo(at)
 			j.ID = id
-			d.beginJob(j, "")
+			d.beginJob(j, "", 0)
 		case "gather":
 			d.gather(ctx, id)
 		case "leave":
 			d.leavePreview()
 		case "take", "take-copy":
-			d.takePreview(ctx, do == "take-copy", id)
+			d.takePreview(do == "take-copy", id)
 		case "back", "erase":
 			if c.store == nil {
 				return
@@ -125,7 +132,9 @@ func (d *desk) pressList(do, what string) {
 			} else {
 				err = d.eraseJob(ctx, what)
 			}
-			c.list.Trouble = troubleOf(err)
+			if c.list.Trouble = troubleOf(err); c.list.Trouble == jobpage.Gone {
+				c.list.Trouble = jobpage.Stale
+			}
 			d.readHeads()
 		}
 	})
@@ -158,7 +167,7 @@ func (d *desk) gather(ctx context.Context, id string) {
 		return
 	}
 	if j := job.FromEntries(id, c.book.Gathered(), texts(entryStore), texts(countdownStore), now()); j != nil {
-		d.beginJob(j, "")
+		d.beginJob(j, "", 0)
 	}
 }
 
@@ -171,28 +180,23 @@ func (d *desk) leavePreview() {
 }
 
 // takePreview keeps what was shown.
-func (d *desk) takePreview(ctx context.Context, beside bool, id string) {
+func (d *desk) takePreview(beside bool, id string) {
 	c := &d.clerk
 	p := c.list.Preview
 	if p == nil || p.New == nil || p.Blocked != jobpage.None {
 		return
 	}
-	j := p.Taken(&c.book, id, beside)
-	if p.Old == nil && c.store != nil {
-		// Of a job that was deleted here, only the deletion is left to be forgotten.
-		head, _, err := c.store.readJob(ctx, j.ID)
-		if h, ok := jobpage.ReadHead(j.ID, head); err == nil && ok && h.Gone != 0 {
-			err = d.eraseJob(ctx, j.ID)
-		}
-		if err != nil {
-			c.list.Trouble = troubleOf(err)
-			d.refreshJob("")
-			return
-		}
+	j, was := p.Taken(&c.book, id, beside), int64(0)
+	switch {
+	case beside || p.Old == nil:
+	case p.Gone:
+		was = jobpage.Revived
+	default:
+		was = p.Old.Revision
 	}
 	raw := ""
 	if j.Newer != 0 {
 		raw = p.Record
 	}
-	d.beginJob(j, raw)
+	d.beginJob(j, raw, was)
 }

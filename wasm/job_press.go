@@ -77,18 +77,18 @@ func (d *desk) goTo(id string) {
 
 // beginJob keeps a new job, or one that was brought (raw: as a newer program wrote it), and opens it. Where it cannot be kept it is opened
 // on this very page, so that it can be worked with and handed on. It blocks.
-func (d *desk) beginJob(j *job.Job, raw string) {
+func (d *desk) beginJob(j *job.Job, raw string, was int64) {
 	c := &d.clerk
 	err := error(jobpage.NoStorage)
 	switch {
 	case c.store == nil:
 	case raw != "":
 		head := jobpage.HeadOf(j)
-		if err = c.store.swapJob(context.Background(), j.ID, 0, head.Text(), raw); err == nil {
+		if err = c.store.swapJob(context.Background(), j.ID, was, head.Text(), raw); err == nil {
 			d.copyJob(context.Background(), j.ID, head.Text(), raw)
 		}
 	default:
-		err = d.keepOne(j)
+		_, err = d.keepOne(j, was)
 	}
 	if err == nil {
 		d.goTo(j.ID)
@@ -96,11 +96,14 @@ func (d *desk) beginJob(j *job.Job, raw string) {
 	}
 	switch t := troubleOf(err); t {
 	case jobpage.Conflict, jobpage.Gone: // the list is out of date
-		c.list.Trouble = t
-		d.refreshJob("")
+		c.list.Trouble = jobpage.Stale
+		if c.list.Preview != nil {
+			d.look(c.list.Preview)
+		}
+		d.readHeads()
 	default:
 		c.list, c.raw, c.view = nil, raw, jobpage.NewView(&c.book, j, jobpage.Work)
-		c.view.Trouble = t
+		c.view.Trouble, c.view.Unkept = t, true
 		d.writeJob()
 	}
 }

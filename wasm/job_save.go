@@ -13,91 +13,99 @@ import (
 )
 
 // saveJob keeps the job after a change. One save is on its way at a time; what changes meanwhile goes with the next. The page says
-// "Saved" only once nothing is left to save and the last transaction is complete.
-func (d *desk) saveJob() {
-	c := &d.clerk
-	c.dirty = true
-	if c.saving || c.view.Trouble != jobpage.None {
+// "Saved" only once nothing is left to save and the last transaction is complete. A job whose page was left for another one meanwhile is
+// kept all the same.
+func (d *desk) saveJob() { d.saveView(d.clerk.view) }
+
+func (d *desk) saveView(v *jobpage.View) {
+	v.Unkept = true
+	if v.Saving || v.Trouble != jobpage.None {
 		return
 	}
-	v := c.view
-	c.saving, v.Saving = true, true
+	v.Saving = true
 	d.markKept()
 	go d.run(nil, func() {
 		err := errors.New("a fault in the page") // what stands where keep does not return
 		defer func() {
-			c.saving, v.Saving = false, false
-			v.Trouble = troubleOf(err)
-			if err == nil {
+			v.Saving = false
+			if v.Trouble = troubleOf(err); v.Trouble == jobpage.None {
 				v.SavedAt = now()
+			} else {
+				v.Unkept = true
 			}
 			d.markKept()
 			d.refreshJob("")
 			d.askLasting()
 		}()
-		for err = nil; err == nil && c.dirty; {
-			c.dirty = false
-			err = d.keepOne(v.Job)
+		for err = nil; err == nil && v.Unkept; {
+			v.Unkept = false
+			v.Unfit, err = d.keepOne(v.Job, v.Job.Revision)
+			if err == nil {
+				v.Base = v.Job.Clone()
+			}
 		}
 		if errors.Is(err, jobpage.Conflict) {
-			v.Theirs, _, _, _ = c.readJob(context.Background(), v.Job.ID)
+			v.Theirs, _, _, _ = d.clerk.readJob(context.Background(), v.Job.ID)
 		}
 	})
 }
 
-// keepOne keeps a job as it stands now. It blocks until the browser says that it is kept. A database that was closed under the page is
-// opened once more.
-func (d *desk) keepOne(j *job.Job) error {
+// keepOne keeps a job as it stands now in the place of the one of a revision. It blocks until the browser says that it is kept. What
+// could not be read again is not kept. A database that was closed under the page is opened once more.
+func (d *desk) keepOne(j *job.Job, was int64) (unfit []job.Problem, err error) {
 	c := &d.clerk
 	if c.store == nil {
-		return errNoStorage
+		return nil, errNoStorage
 	}
-	next := *j
+	next := j.Clone()
 	next.Revision++
 	next.Changed = now()
-	record, head := job.Write(&next), jobpage.HeadOf(&next)
+	record, head := job.Write(next), jobpage.HeadOf(next)
 	if !job.Takes(record) {
-		return jobpage.TooLarge
+		return nil, jobpage.TooLarge
 	}
-	err := c.store.swapJob(context.Background(), j.ID, j.Revision, head.Text(), record)
+	if _, unfit = job.Read(record); len(unfit) > 0 {
+		return unfit, jobpage.Unfit
+	}
+	err = c.store.swapJob(context.Background(), j.ID, was, head.Text(), record)
 	if troubleOf(err) == jobpage.Failed {
 		report(err.Error())
 		opened, again := openStore(context.Background())
 		if again != nil {
-			return err
+			return nil, err
 		}
 		d.store, c.store = opened, opened
-		err = c.store.swapJob(context.Background(), j.ID, j.Revision, head.Text(), record)
+		err = c.store.swapJob(context.Background(), j.ID, was, head.Text(), record)
 	}
 	if err == nil {
 		j.Revision, j.Changed = next.Revision, next.Changed
 		d.copyJob(context.Background(), j.ID, head.Text(), record)
 	}
-	return err
+	return nil, err
 }
 
 // markKept shows the state in the document, for the style sheet and for whoever watches the page from outside.
 func (d *desk) markKept() {
 	c := &d.clerk
-	if c.view == nil {
+	v := c.view
+	if v == nil {
 		return
 	}
 	state := "saved"
 	switch {
-	case c.view.Trouble != jobpage.None:
+	case v.Trouble != jobpage.None:
 		state = "not"
-	case c.saving || c.dirty:
+	case v.Saving || v.Unkept:
 		state = "saving"
 	}
 	c.root.SetAttribute("data-kept", state)
-	c.root.SetAttribute("data-revision", strconv.FormatInt(c.view.Job.Revision, 10))
+	c.root.SetAttribute("data-revision", strconv.FormatInt(v.Job.Revision, 10))
 }
 
 // settle goes on after a trouble in the way that the person chose.
 func (d *desk) settle(do string) {
 	c := &d.clerk
 	v := c.view
-	mine := v.Job
 	switch do {
 	case "again":
 		if v.Trouble == jobpage.Gone {
@@ -106,17 +114,13 @@ func (d *desk) settle(do string) {
 		}
 		v.Trouble = jobpage.None
 	case "theirs":
-		c.dirty = false
+		v.Unkept = false
 		v.Replace(v.Theirs)
 		d.writeJob()
 		return
 	case "both":
-		merged, problems := job.Merge(v.Theirs, mine, now())
-		if len(problems) > 0 {
-			return
-		}
-		merged.Revision = v.Theirs.Revision
-		v.Replace(merged)
+		d.beside(func(ctx context.Context) { d.putTogether(ctx, v) })
+		return
 	case "mine":
 		_, id := instantID()
 		v.Copy(id)
@@ -127,16 +131,53 @@ func (d *desk) settle(do string) {
 	d.saveJob()
 }
 
-// revive keeps a job again that is no longer kept.
+// putTogether joins what stands here with what the other page has made of the job by now. It blocks.
+func (d *desk) putTogether(ctx context.Context, v *jobpage.View) {
+	if theirs, _, _, err := d.clerk.readJob(ctx, v.Job.ID); err == nil && theirs != nil {
+		v.Theirs = theirs
+	}
+	joined, problems := job.Merge(v.Theirs, v.Job, now())
+	if len(problems) > 0 {
+		v.Trouble, v.Unfit = jobpage.Unfit, problems
+		d.refreshJob("")
+		return
+	}
+	joined.Revision = v.Theirs.Revision
+	v.Replace(joined)
+	if d.clerk.view == v {
+		d.writeJob()
+	}
+	d.saveView(v)
+}
+
+// revive keeps a job again that is no longer kept. Where it was deleted on another page, what that page had saved before is put together with
+// what stands here.
 func (d *desk) revive(v *jobpage.View) {
-	go d.run(nil, func() {
-		if d.eraseJob(context.Background(), v.Job.ID) != nil {
-			v.Trouble = jobpage.Failed
-			d.refreshJob("")
+	d.beside(func(ctx context.Context) {
+		_, record, err := d.clerk.store.readJob(ctx, v.Job.ID)
+		next := v.Job.Clone()
+		if theirs, _ := job.Read(record); err == nil && theirs != nil {
+			if joined, problems := job.Merge(theirs, next, now()); len(problems) == 0 {
+				next = joined
+				next.Revision = max(theirs.Revision, v.Job.Revision)
+			}
+		}
+		if err == nil {
+			v.Unfit, err = d.keepOne(next, jobpage.Revived)
+		}
+		if err == nil {
+			v.Unkept = false
+			v.Replace(next)
+			v.SavedAt = now()
+			if d.clerk.view == v {
+				d.writeJob()
+			}
 			return
 		}
-		v.Trouble, v.Job.Revision = jobpage.None, 0
-		d.saveJob()
+		if v.Trouble = troubleOf(err); v.Trouble == jobpage.Conflict {
+			v.Theirs, _, _, _ = d.clerk.readJob(ctx, v.Job.ID) // another page was there first
+		}
+		d.markKept()
 		d.refreshJob("")
 	})
 }
@@ -147,7 +188,7 @@ const lastingKey = "setbook.lasting"
 // askLasting asks the browser at the first save to keep what is stored until the person clears it, and says what it answered.
 func (d *desk) askLasting() {
 	c := &d.clerk
-	if c.book.Lasting != jobpage.NotAsked || c.store == nil {
+	if c.book.Lasting != jobpage.NotAsked || c.store == nil || lastingAsked() {
 		return
 	}
 	storage := js.Global().Get("navigator").Get("storage")
@@ -159,12 +200,15 @@ func (d *desk) askLasting() {
 	d.then(storage.Call("persist"), d.answered, func() { d.toldLasting(jobpage.Refused) })
 }
 
+func lastingAsked() (put bool) {
+	try(func() { put = global("localStorage").Call("getItem", lastingKey).Equal(js.ValueOf("yes")) })
+	return put
+}
+
 // askedLasting asks how it stands, where the question was put before.
 func (d *desk) askedLasting() {
-	put := false
-	try(func() { put = global("localStorage").Call("getItem", lastingKey).Equal(js.ValueOf("yes")) })
 	storage := js.Global().Get("navigator").Get("storage")
-	if put && storage.Truthy() && !storage.Get("persisted").IsUndefined() {
+	if lastingAsked() && storage.Truthy() && !storage.Get("persisted").IsUndefined() {
 		d.then(storage.Call("persisted"), d.answered, nil)
 	}
 }

@@ -114,7 +114,7 @@ func (d *desk) changeJob(change func(*job.Job) error) error {
 		if err := change(&next); err != nil {
 			return err
 		}
-		err := d.keepOne(&next)
+		_, err := d.keepOne(&next, next.Revision)
 		if err == nil {
 			c.strip.Job = &next
 			return nil

@@ -75,7 +75,10 @@ func (s *store) markJob(ctx context.Context, id string, change func(*jobpage.Hea
 		return abort(t, err)
 	}
 	h, ok := jobpage.ReadHead(id, kept)
-	if !ok {
+	switch {
+	case kept == "":
+		return abort(t, jobpage.Gone)
+	case !ok:
 		return abort(t, jobpage.NewerJob)
 	}
 	change(&h)
@@ -85,11 +88,16 @@ func (s *store) markJob(ctx context.Context, id string, change func(*jobpage.Hea
 	return t.Await(ctx)
 }
 
-// eraseJob takes a job away for good.
-func (s *store) eraseJob(ctx context.Context, id string) error {
+// eraseJob takes a job away for good: one that is among the deleted ones at that moment, or whatever stands there.
+func (s *store) eraseJob(ctx context.Context, id string, whatever bool) error {
 	t, heads, records, err := s.jobs(idb.TransactionReadWrite)
 	if err != nil {
 		return err
+	}
+	if kept, err := get(ctx, heads, id); err != nil {
+		return abort(t, err)
+	} else if h, ok := jobpage.ReadHead(id, kept); !whatever && (!ok || h.Gone == 0) {
+		return abort(t, jobpage.Stale) // another page has brought it back, or a newer program wrote it
 	}
 	if err := put(heads, id, ""); err != nil {
 		return abort(t, err)

@@ -4,6 +4,8 @@
 package job
 
 import (
+	"slices"
+
 	"setbook/calc/countdown"
 	"setbook/calc/words"
 )
@@ -31,6 +33,14 @@ type Job struct {
 	// Newer is the version that the record was written in, where that is later than this program's: what is known of it can be
 	// looked at, and it must never be written back. Else it is 0.
 	Newer int64
+}
+
+// Clone is a copy of a job that shares no list with it.
+func (j *Job) Clone() *Job {
+	c := *j
+	c.Entries, c.Countdowns, c.Mixes = slices.Clone(j.Entries), slices.Clone(j.Countdowns), slices.Clone(j.Mixes)
+	c.Checks, c.Notes, c.HandOver.Materials = slices.Clone(j.Checks), slices.Clone(j.Notes), slices.Clone(j.HandOver.Materials)
+	return &c
 }
 
 // Entry is one use of a calculator.

@@ -54,16 +54,21 @@ func ReadHead(id, text string) (Head, bool) {
 	return h, h.Text() == text
 }
 
+// Revived is the revision to compare with for a job that is to be kept again in the place of one that was deleted or cleared.
+const Revived = -1
+
 // May tells whether a job that was read at a revision (0: it is new) may be kept over what is kept now, "" for nothing: None, or why not.
 func May(id, kept string, was int64) Trouble {
 	h, ok := ReadHead(id, kept)
 	switch {
-	case kept == "" && was == 0:
+	case kept == "" && was <= 0:
 		return None
 	case kept == "":
 		return Gone
 	case !ok:
 		return NewerJob
+	case h.Gone != 0 && was == Revived:
+		return None
 	case h.Gone != 0:
 		return Gone
 	case h.Revision != was:

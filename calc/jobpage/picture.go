@@ -91,10 +91,11 @@ func (v *View) dropPicture(of string) bool {
 	gone := c.Picture
 	c.Picture = ""
 	v.lost = words.Say("Removed: {name}", words.Text("name", join(v.Reader.Word("Picture"), c.Where)))
-	v.undo = func() {
-		if i := v.check(of); i >= 0 {
+	v.undo = func() bool {
+		if i := v.check(of); i >= 0 && v.Job.Checks[i].Picture == "" {
 			v.Job.Checks[i].Picture = gone
 		}
+		return true
 	}
 	return true
 }

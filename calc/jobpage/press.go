@@ -44,7 +44,10 @@ func (v *View) Press(do, what string, now countdown.Instant, id string) bool {
 		if v.undo == nil {
 			return false
 		}
-		v.undo()
+		if !v.undo() {
+			v.lost = words.Say("There is no more room for it in this list. Remove something else first.")
+			return false
+		}
 		v.undo = nil
 		return true
 	}
@@ -130,27 +133,27 @@ func (v *View) remove(what string) bool {
 	j := v.Job
 	switch list {
 	case "entries":
-		return removed(v, &j.Entries, func(e job.Entry) bool { return e.ID == id }, func(e job.Entry) string { return v.entryName(e) })
+		return removed(v, &j.Entries, job.MaxEntries, func(e job.Entry) bool { return e.ID == id }, func(e job.Entry) string { return v.entryName(e) })
 	case "countdowns":
-		return removed(v, &j.Countdowns, func(c job.Countdown) bool { return c.ID == id }, func(c job.Countdown) string {
+		return removed(v, &j.Countdowns, job.MaxCountdowns, func(c job.Countdown) bool { return c.ID == id }, func(c job.Countdown) string {
 			if read, ok := countdown.Read(c.ID, c.Text); ok {
 				return read.Name
 			}
 			return ""
 		})
 	case "mixes":
-		return removed(v, &j.Mixes, func(m job.Mix) bool { return m.ID == id }, func(m job.Mix) string { return join(m.Amount, m.Product, m.Lot) })
+		return removed(v, &j.Mixes, job.MaxLog, func(m job.Mix) bool { return m.ID == id }, func(m job.Mix) string { return join(m.Amount, m.Product, m.Lot) })
 	case "checks":
-		return removed(v, &j.Checks, func(c job.Check) bool { return c.ID == id }, func(c job.Check) string { return join(c.Where, c.Contact) })
+		return removed(v, &j.Checks, job.MaxLog, func(c job.Check) bool { return c.ID == id }, func(c job.Check) string { return join(c.Where, c.Contact) })
 	case "notes":
-		return removed(v, &j.Notes, func(n job.Note) bool { return n.ID == id }, func(n job.Note) string { return job.Clean(n.Text, 60) })
+		return removed(v, &j.Notes, job.MaxLog, func(n job.Note) bool { return n.ID == id }, func(n job.Note) string { return job.Clean(n.Text, 60) })
 	case "materials":
-		return removed(v, &j.HandOver.Materials, func(m job.Material) bool { return m.ID == id }, func(m job.Material) string { return join(m.Name, m.Product) })
+		return removed(v, &j.HandOver.Materials, job.MaxMaterials, func(m job.Material) bool { return m.ID == id }, func(m job.Material) string { return join(m.Name, m.Product) })
 	}
 	return false
 }
 
-func removed[T any](v *View, list *[]T, is func(T) bool, name func(T) string) bool {
+func removed[T any](v *View, list *[]T, most int, is func(T) bool, name func(T) string) bool {
 	i := slices.IndexFunc(*list, is)
 	if i < 0 {
 		return false
@@ -158,6 +161,15 @@ func removed[T any](v *View, list *[]T, is func(T) bool, name func(T) string) bo
 	gone := (*list)[i]
 	*list = slices.Delete(slices.Clone(*list), i, i+1)
 	v.lost = words.Say("Removed: {name}", words.Text("name", name(gone)))
-	v.undo = func() { *list = slices.Insert(slices.Clone(*list), min(i, len(*list)), gone) }
+	v.undo = func() bool {
+		if slices.ContainsFunc(*list, is) { // it was put there anew meanwhile
+			return true
+		}
+		if len(*list) >= most {
+			return false
+		}
+		*list = slices.Insert(slices.Clone(*list), min(i, len(*list)), gone)
+		return true
+	}
 	return true
 }

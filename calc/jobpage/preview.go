@@ -11,6 +11,7 @@ import (
 type Preview struct {
 	New      *job.Job
 	Old      *job.Job // the job of the same ID that is kept; nil: there is none
+	Gone     bool     // that job was deleted here and can still be brought back
 	merged   *job.Job // both together: what stands in one alone is lost from neither
 	Record   string   // what was read: a newer program's record is kept as it is
 	Problems []job.Problem
@@ -60,6 +61,9 @@ func (p *Preview) html(b *Book) string {
 			count("sums", len(p.New.Entries)), count("mixes", len(p.New.Mixes)), count("checks", len(p.New.Checks)), count("notes", len(p.New.Notes)))))
 	default:
 		w.Put(`<p dir="auto"><b>%</b> %</p>`, p.Old.Name, p.Old.Place)
+		if p.Gone {
+			w.put(`<p class="note">%</p>`, "This job was deleted here. Taking this over brings it back, with all that it had.")
+		}
 		if p.merged != nil {
 			b.changes(w, job.Diff(p.Old, p.merged))
 		}

@@ -16,6 +16,8 @@ const (
 	Conflict          // another page has changed it since
 	Gone              // it was deleted or cleared since
 	TooLarge          // it is more than a record takes
+	Unfit             // it could not be read again
+	Stale             // what a list shows was changed on another page since
 )
 
 // Error makes a trouble an error, for those who keep; a person reads Says.
@@ -46,6 +48,10 @@ func (t Trouble) Says() words.Msg {
 		return "Not saved: this job was changed on another page of this phone since it was opened here. Neither has overwritten the other. Choose how to go on."
 	case Gone:
 		return "Not saved: this job is no longer kept on this phone. It was deleted on another page, or the browser cleared its storage. All that this page holds can be kept again."
+	case Unfit:
+		return "Not saved: as it stands here this job could not be read again. Undo or remove what was done last and press “Try again”."
+	case Stale:
+		return "Nothing was done: this job was changed on another page of this phone meanwhile. Here is how it stands now."
 	case TooLarge:
 		return "Not saved: this is more than one job takes. Remove something from it and press “Try again”, or go on in another job."
 	}

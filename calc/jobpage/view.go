@@ -41,15 +41,18 @@ type View struct {
 	Job     *job.Job
 	Mode    Mode
 	Trouble Trouble                // why it is not kept as it stands
+	Base    *job.Job               // as it was last read or kept: what is changed here is what differs from it
+	Unkept  bool                   // something was changed that no save has taken with it yet
 	Saving  bool                   // it is on its way to the storage
 	SavedAt countdown.Instant      // when the browser last said that it is kept; 0: not since the page was opened
 	Phone   []*countdown.Countdown // those that run on this phone, in this job or not
 	Theirs  *job.Job               // what another page made of it, where the two differ
+	Unfit   []job.Problem          // why it could not be read again
 
 	typed map[string]string     // what stands in a field and is not in the record as it was typed
 	wrong map[string]words.Line // what is wrong with it
 	shot  string                // the picture of the check that is being written; "": none
-	undo  func()                // puts back what was removed last
+	undo  func() bool           // puts back what was removed last
 	lost  words.Line            // says what that was
 	whole bool                  // the whole log is shown
 
@@ -58,7 +61,7 @@ type View struct {
 
 // NewView shows a job.
 func NewView(b *Book, j *job.Job, m Mode) *View {
-	return &View{Book: b, Job: j, Mode: m, typed: map[string]string{}, wrong: map[string]words.Line{}}
+	return &View{Book: b, Job: j, Base: j.Clone(), Mode: m, typed: map[string]string{}, wrong: map[string]words.Line{}}
 }
 
 // writer is markup with its reader.
@@ -159,6 +162,9 @@ func (v *View) kept(now countdown.Instant) string {
 			w.put(`<p class="job-changes-head">%</p>`, "What the other page has, against yours:")
 			v.changes(w, job.Diff(v.Job, v.Theirs))
 		}
+		if v.Trouble == Unfit {
+			v.problems(w, v.Unfit)
+		}
 		w.Put(`<div class="count-acts">`)
 		switch v.Trouble {
 		case Conflict:
@@ -169,7 +175,7 @@ func (v *View) kept(now countdown.Instant) string {
 			w.do("mine", "", "Keep mine as a copy", "")
 		case Gone:
 			w.do("again", "", "Keep it again", "")
-		case Full, Failed, TooLarge:
+		case Full, Failed, TooLarge, Unfit:
 			w.do("again", "", "Try again", "")
 		}
 		w.do("file", "", "Save as a file", "")

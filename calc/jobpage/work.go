@@ -13,7 +13,7 @@ import (
 
 // Replace shows another state of the job: another page's, or a copy.
 func (v *View) Replace(j *job.Job) {
-	v.Job, v.Theirs, v.Trouble, v.undo = j, nil, None, nil
+	v.Job, v.Base, v.Theirs, v.Trouble, v.Unfit, v.undo = j, j.Clone(), nil, None, nil, nil
 	for i := range fields {
 		if fields[i].at != nil { // what stands in the fields of a line that is being written stays
 			v.spent(fields[i].key)

@@ -359,10 +359,7 @@ func TestTheBrowserIsAskedToKeepIt(t *testing.T) {
 		v := begin(t, browser.Phone, `navigator.storage.persist = () => (sessionStorage.asked = 1 + Number(sessionStorage.asked ?? 0), Promise.resolve(`+answer+`)); navigator.storage.persisted = () => Promise.resolve(`+answer+`)`)
 		v.openJob("jobs/")
 		assert.Equal(t, 0, eval[int](v, `Number(sessionStorage.asked ?? 0)`), "not before anything is saved")
-		v.beginJob("North terrace")
-		v.fill("note-text", "one")
-		v.jobDo("note")
-		v.saved()
+		v.beginJob("North terrace") // which keeps it
 		v.wait(`document.querySelector('#job [data-part="kept"]').innerText.includes("` + says + `")`)
 		assert.Equal(t, 1, eval[int](v, `Number(sessionStorage.asked)`))
 		v.reload()
@@ -766,4 +763,14 @@ func TestAxeOnAJob(t *testing.T) {
 	v.openJob("jobs/")
 	v.choose("job.json", `{"setbook": "job", "version": 1}`)
 	clean("a file that is no job")
+}
+
+// erase deletes a job for good, from the list.
+func (v *visit) erase() {
+	v.Helper()
+	v.jobDo("erase")
+	v.do(chromedp.Sleep(100 * time.Millisecond))
+	if eval[bool](v, `!!document.querySelector('[data-job-do="erase-sure"]')`) {
+		v.jobDo("erase-sure")
+	}
 }
