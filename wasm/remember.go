@@ -23,6 +23,9 @@ func (d *desk) remember() {
 			d.openJobs(nil, err)
 			return
 		}
+		if d.frame == nil && !opened.newer { // a frame on somebody else's page keeps its one entry once
+			opened.spare = &spare{guard: d.guard}
+		}
 		d.store = opened
 		d.openCountdowns(opened)
 		d.openJobs(opened, nil)
@@ -31,18 +34,24 @@ func (d *desk) remember() {
 				d.keepTouched(s)
 				continue
 			}
-			text, err := opened.read(ctx, d.key(s))
-			if err != nil {
+			if d.recollect(ctx, s) != nil {
 				d.forgetful()
 				return
 			}
-			// While the store answered, the person may have begun to type.
-			if text != "" && !s.live.Touched() {
-				d.run(s.spoil, func() { s.load(text) })
-				d.address.changed(d)
-			}
 		}
+		d.openSpare()
 	})
+}
+
+// recollect gives a section its last entry. It blocks.
+func (d *desk) recollect(ctx context.Context, s *section) error {
+	text, err := d.store.of(entryStore).read(ctx, d.key(s))
+	// While the store answered, the person may have begun to type.
+	if err == nil && text != "" && !s.live.Touched() {
+		d.run(s.spoil, func() { s.load(text) })
+		d.address.changed(d)
+	}
+	return err
 }
 
 // keepTouched keeps what was typed before the store was open. A link that was merely opened

@@ -36,7 +36,8 @@ var errNewer = errors.New("the database is that of a newer Setbook")
 type store struct {
 	db    *idb.Database
 	name  string
-	newer bool // of a later version than this program knows: it is only read
+	newer bool   // of a later version than this program knows: it is only read
+	spare *spare // what keeps entries and countdowns a second time; nil where nothing does
 }
 
 // openStore opens the database, making it the first time, and gives the store of entries. It blocks until the browser
@@ -58,7 +59,7 @@ func openStore(ctx context.Context) (opened *store, err error) {
 	if err != nil {
 		return nil, err
 	}
-	return &store{db, entryStore, newer}, nil
+	return &store{db: db, name: entryStore, newer: newer}, nil
 }
 
 func openVersion(ctx context.Context, version uint) (*idb.Database, error) {
@@ -90,7 +91,7 @@ func upgrade(db *idb.Database, from, _ uint) error {
 }
 
 // of is another store of the same database.
-func (s *store) of(name string) *store { return &store{s.db, name, s.newer} }
+func (s *store) of(name string) *store { return &store{s.db, name, s.newer, s.spare} }
 
 // keys lists every key. It blocks.
 func (s *store) keys(ctx context.Context) ([]string, error) {
@@ -135,7 +136,7 @@ func get(ctx context.Context, objects *idb.ObjectStore, id string) (string, erro
 }
 
 // write keeps a text under an ID, or nothing where the text is "". It returns as
-// soon as the browser has taken the order, and calls failed if it cannot carry it out.
+// soon as the browser has taken the order, and calls failed if it cannot carry it out. The second copy follows.
 func (s *store) write(ctx context.Context, id, text string, failed func()) error {
 	entries, err := s.objects(idb.TransactionReadWrite)
 	if err != nil {
@@ -153,7 +154,11 @@ func (s *store) write(ctx context.Context, id, text string, failed func()) error
 	if err != nil {
 		return err
 	}
-	return transaction.Commit()
+	if err := transaction.Commit(); err != nil {
+		return err
+	}
+	s.follow(id)
+	return nil
 }
 
 func order(entries *idb.ObjectStore, id, text string) (*idb.Request, error) {
@@ -171,7 +176,12 @@ func (s *store) objects(mode idb.TransactionMode) (*idb.ObjectStore, error) {
 	if s.newer && mode == idb.TransactionReadWrite {
 		return nil, errNewer
 	}
-	t, err := s.db.Transaction(mode, s.name)
+	options := idb.TransactionOptions{Mode: mode}
+	if s.name == countdownStore {
+		// On the disk before the second copy is written: the second follows the first, also in what a flat battery has taken from it.
+		options.Durability = idb.DurabilityStrict
+	}
+	t, err := s.db.TransactionWithOptions(options, s.name)
 	if err != nil {
 		return nil, err
 	}

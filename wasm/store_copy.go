@@ -19,8 +19,9 @@ import (
 // without the copy; the file was looked at). The two are written one after the other, so that one kill tears one at most.
 const copyBucket = "jobs-copy"
 
-// openCopy opens the second copy; nil where the browser has no buckets, or will not give one. It blocks.
-func (d *desk) openCopy(ctx context.Context) (opened *store) {
+// openBucket opens the database in a storage bucket of its own, the first time with these stores, and gives the first of them; nil where
+// the browser has no buckets, or will not give one. It blocks.
+func (d *desk) openBucket(ctx context.Context, bucket string, stores ...string) (opened *store) {
 	defer func() {
 		if recover() != nil {
 			opened = nil // the binding panics where it meets what it does not expect; the first copy is there all the same
@@ -31,21 +32,21 @@ func (d *desk) openCopy(ctx context.Context) (opened *store) {
 		return nil
 	}
 	given := make(chan js.Value, 1)
-	d.then(buckets.Call("open", copyBucket, map[string]any{"durability": "strict"}), func(v js.Value) { given <- v }, func() { given <- js.Undefined() })
-	var bucket js.Value
+	d.then(buckets.Call("open", bucket, map[string]any{"durability": "strict"}), func(v js.Value) { given <- v }, func() { given <- js.Undefined() })
+	var in js.Value
 	select {
-	case bucket = <-given:
+	case in = <-given:
 	case <-ctx.Done():
 	}
-	if !bucket.Truthy() || !bucket.Get("indexedDB").Truthy() {
+	if !in.Truthy() || !in.Get("indexedDB").Truthy() {
 		return nil
 	}
-	factory, err := idb.WrapFactory(bucket.Get("indexedDB"))
+	factory, err := idb.WrapFactory(in.Get("indexedDB"))
 	if err != nil {
 		return nil
 	}
 	request, err := factory.Open(ctx, databaseName, 1, func(db *idb.Database, _, _ uint) error {
-		for _, name := range [...]string{headStore, jobStore} {
+		for _, name := range stores {
 			if _, err := db.CreateObjectStore(name, idb.ObjectStoreOptions{}); err != nil {
 				return err
 			}
@@ -59,7 +60,7 @@ func (d *desk) openCopy(ctx context.Context) (opened *store) {
 	if err != nil || ctx.Err() != nil {
 		return nil
 	}
-	return &store{db: db, name: headStore}
+	return &store{db: db, name: stores[0]}
 }
 
 // second is the second copy, opened when it is first asked for. It blocks.
@@ -67,7 +68,7 @@ func (d *desk) second(ctx context.Context) *store {
 	c := &d.clerk
 	if !c.asked && c.store != nil && !c.store.newer {
 		c.asked = true
-		c.copy = d.openCopy(ctx)
+		c.copy = d.openBucket(ctx, copyBucket, headStore, jobStore)
 	}
 	return c.copy
 }

@@ -88,7 +88,7 @@ func (b *Board) Due(now countdown.Instant) (due []*countdown.Countdown) {
 func (b *Board) Frame() string {
 	w := &writer{r: b.Reader}
 	w.put(`<h2>%</h2><ul data-part="list"></ul><p class="said" data-part="done" role="status"></p>`+
-		`<p class="said" data-part="kept"></p>`+
+		`<p class="said" data-part="kept"></p><p class="said" data-part="back" role="status"></p>`+
 		`<details class="fold count-more"><summary>%</summary><div><p>%</p><div class="count-acts">`+
 		`<button type="button" data-count-do="awake" aria-pressed="false">%</button>`+
 		`<button type="button" data-count-do="notify" aria-pressed="false">%</button></div>`+
@@ -163,6 +163,11 @@ func (b *Board) Ends(c *countdown.Countdown, now countdown.Instant) string {
 func (b *Board) Started(c *countdown.Countdown, now countdown.Instant) string {
 	when, _ := b.when(c.Until, now)
 	return b.Reader.Line(words.Say("Started: {name}, ends {when}. It stands at the top of every page.", words.Text("name", c.Name), words.Also("when", when)))
+}
+
+// Back says that countdowns were lost by the browser and brought back from their second copy.
+func (b *Board) Back(count int) string {
+	return b.Reader.Line(words.Say("The browser had lost what it kept for this site. Countdowns brought back from the second copy: {count}. Look at each: one that you had removed may be among them.", words.Text("count", digits(int64(count)))))
 }
 
 // Over says that a countdown is done: in the panel and in the phone's own notice.

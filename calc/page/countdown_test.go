@@ -196,6 +196,12 @@ func TestTwoWaitsHaveTwoNames(t *testing.T) {
 	assert.EqualValues(t, 2*3600*ms, wheel.Left(0))
 }
 
+func TestTheBoardSaysWhatCameBack(t *testing.T) {
+	b := board(t, "UTC")
+	assert.Contains(t, b.Back(12), "brought back from the second copy: 12.")
+	assert.Contains(t, b.Frame(), `data-part="back" role="status"`, "it is read out")
+}
+
 func TestTheBoardsCalendarFile(t *testing.T) {
 	b := board(t, "UTC")
 	file := b.Calendar(counting("a", "Wheels", 0, 60_000), 0)
