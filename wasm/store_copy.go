@@ -140,8 +140,8 @@ func (d *desk) eraseJob(ctx context.Context, id string) error {
 	if d.clerk.store == nil {
 		return errNoStorage
 	}
-	err := d.clerk.store.eraseJob(ctx, id)
-	if s := d.second(ctx); err == nil && s != nil && s.eraseJob(ctx, id) != nil {
+	err := d.clerk.store.eraseJob(ctx, id, false)
+	if s := d.second(ctx); err == nil && s != nil && s.eraseJob(ctx, id, true) != nil {
 		d.clerk.copy = nil
 	}
 	return err
