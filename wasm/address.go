@@ -107,7 +107,7 @@ func (d *desk) followAddress() {
 	d.on(js.Global(), "hashchange", nil, func(*dom.BasicEvent) {
 		text := fragment()
 		for _, s := range d.sections {
-			if own := d.from(text, s); own != "" && own != s.live.Link() {
+			if own := d.from(text, s); own != "" && own != s.live.Link() && !d.heldByJob() {
 				d.run(s.spoil, func() {
 					s.load(own)
 					d.keep(s)

@@ -35,8 +35,10 @@ type clerk struct {
 	copy  *store // the second copy of every job, once it was asked for; nil where the browser has none
 	asked bool
 
-	draft     string // the job and the draft of it that were kept last
-	pictureOf string // the check that a picture is being taken of; "": the one that is being written
+	draft     string   // the job and the draft of it that were kept last
+	pressed   string   // the button whose press is being saved; "": none
+	lost      []string // what was removed and not brought back, for the focus
+	pictureOf string   // the check that a picture is being taken of; "": the one that is being written
 
 	dirty, saving bool // of the strip
 }
@@ -70,6 +72,7 @@ func (d *desk) offerJobs() {
 	d.on(root, "click", nil, d.pressJob)
 	d.onCapture(root, "toggle", func(*dom.BasicEvent) { d.drawPictures() }) // it does not bubble
 	if c.root.ID() == "job-strip" {
+		d.fromJob()
 		return
 	}
 	d.on(root, "click", nil, d.turnJob)
@@ -310,17 +313,19 @@ func (d *desk) typeJob(e *dom.BasicEvent) {
 		return
 	}
 	if f, ok := around(e, "data-jobs-field"); ok && c.list != nil {
-		if f.GetAttribute("data-jobs-field") == "query" {
-			c.list.Query = f.Get("value").String()
-			d.refreshJob("")
-		}
+		c.list.Type(f.GetAttribute("data-jobs-field"), f.Get("value").String())
+		d.refreshJob("")
 		return
 	}
 	f, ok := around(e, "data-job-field")
 	if !ok || c.view == nil {
 		return
 	}
-	if c.view.Type(f.GetAttribute("data-job-field"), f.Get("value").String(), now()) {
+	key := f.GetAttribute("data-job-field")
+	if form, _, ok := strings.Cut(key, "-"); ok {
+		c.told(form, "") // what was said of the last line is not said of this one
+	}
+	if c.view.Type(key, f.Get("value").String(), now()) {
 		d.saveJob()
 	}
 	d.refreshJob("")
@@ -333,8 +338,9 @@ func (d *desk) refreshJob(focus string) {
 	switch {
 	case c.view != nil:
 		c.view.Phone = d.board.Running()
-		parts = c.view.Parts(now())
+		parts = append(c.view.Parts(now()), c.view.Names()...)
 		d.flagFields()
+		c.tellKept()
 		c.keepDraft()
 	case c.list != nil:
 		parts = c.list.Parts(now())
@@ -386,7 +392,11 @@ func replace(e *dom.BasicHTMLElement, html string) {
 		}
 	}
 	if focus != "" {
-		if a, ok := find(e.Underlying(), focus); ok {
+		a, ok := find(e.Underlying(), focus)
+		if !ok { // it is gone: the first thing that can be pressed in its place
+			a, ok = find(e.Underlying(), "summary, a, button")
+		}
+		if ok {
 			a.Focus()
 		}
 	}

@@ -16,13 +16,19 @@ const (
 	jobNoCopy   words.Msg = "The browser would not copy. Save the file instead."
 	jobTooLarge words.Msg = "This job is too large for a link or a code. Hand it on as a file."
 	jobNoShare  words.Msg = "This browser cannot share a file. Save it, and send it as you send any other."
+	jobUnshared words.Msg = "The browser did not share it. Save the file, and send it as you send any other."
 	jobCode     words.Msg = "Scan this with the other phone’s camera. It holds the whole job."
 	jobLinked   words.Msg = "Link copied. It holds the whole job: whoever opens it sees it before anything is kept."
 )
 
 // record is the job's file: as it stands on the page, or as it is kept where this program must not write it.
-func (c *clerk) record() (name, text string) {
+func (d *desk) record() (name, text string) {
+	c := &d.clerk
 	switch {
+	case c.strip != nil:
+		live := d.sections[0].live
+		j := c.strip.With(live.Calculator.ID, live.Link(), now())
+		return jobpage.FileName(j), job.Write(j)
 	case c.view == nil:
 		return "setbook-" + c.rawID + ".json", c.raw
 	case c.view.Job.Newer != 0:
@@ -34,7 +40,7 @@ func (c *clerk) record() (name, text string) {
 // handOn gives the job to the person in one of the ways.
 func (d *desk) handOn(do string) {
 	c := &d.clerk
-	name, text := c.record()
+	name, text := d.record()
 	switch do {
 	case "file":
 		d.download(name, "application/json", text)
@@ -92,7 +98,7 @@ func (d *desk) share(name, text string) {
 			file := js.Global().Get("File").New([]any{text}, name+kind.suffix, map[string]any{"type": kind.mime})
 			with := map[string]any{"files": []any{file}}
 			if shared = !navigator.Get("canShare").IsUndefined() && navigator.Call("canShare", with).Bool(); shared {
-				d.then(navigator.Call("share", with), nil, nil) // a person who closes the sheet has refused nothing
+				d.whereRefused(navigator.Call("share", with))
 			}
 		})
 		if ok && shared {
@@ -100,4 +106,16 @@ func (d *desk) share(name, text string) {
 		}
 	}
 	d.handed(jobNoShare)
+}
+
+// whereRefused says that the browser did not share. A person who closes the share sheet has refused nothing.
+func (d *desk) whereRefused(promise js.Value) {
+	var refused js.Func
+	refused = d.callback(nil, func(why js.Value) {
+		defer refused.Release()
+		if !why.Truthy() || why.Get("name").String() != "AbortError" {
+			d.handed(jobUnshared)
+		}
+	})
+	promise.Call("catch", refused)
 }

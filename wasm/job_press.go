@@ -4,11 +4,13 @@ package main
 
 import (
 	"context"
+	"strings"
 	"syscall/js"
 
 	"honnef.co/go/js/dom/v2"
 	"setbook/calc/job"
 	"setbook/calc/jobpage"
+	"setbook/calc/words"
 )
 
 // pressJob does what a button asks for.
@@ -28,8 +30,17 @@ func (d *desk) pressJob(e *dom.BasicEvent) {
 		js.Global().Call("print")
 	case do == "file" || do == "share" || do == "link" || do == "code" || do == "copy":
 		d.handOn(do)
+	case c.strip != nil && do == "again":
+		d.tryAgain()
 	case c.strip != nil:
 		d.addToJob()
+	case c.list != nil && (do == "erase" || do == "spare"):
+		d.askSure(do == "erase", what)
+	case c.list != nil && do == "erase-sure":
+		c.list.Sure = ""
+		d.pressList("erase", what)
+	case c.list != nil && do == "new" && c.list.Wants() != "":
+		d.focusOn(`[data-jobs-field="` + c.list.Wants() + `"]`)
 	case c.list != nil:
 		d.pressList(do, what)
 	case c.view == nil:
@@ -43,15 +54,85 @@ func (d *desk) pressJob(e *dom.BasicEvent) {
 		d.deleteJob()
 	default:
 		at, id := instantID()
-		changed := c.view.Press(do, what, at, id)
+		changed, wants := c.view.Act(do, what, at, id)
 		d.refill()
 		if changed {
+			c.told(do, "")
+			c.pressed = do
 			d.saveJob()
 		}
 		d.refreshJob("")
-		if f, ok := find(c.root.Underlying(), `[data-job-field][aria-invalid]`); ok && !changed {
-			f.Focus()
+		switch {
+		case wants != "":
+			d.focusOn(`[data-job-field="` + wants + `"]`)
+		case changed && (do == "remove" || do == "drop-picture"):
+			c.lost = append(c.lost, what)
+			d.focusOn(`[data-job-do="undo"]`)
+		case changed && do == "undo" && len(c.lost) > 0:
+			what := c.lost[len(c.lost)-1]
+			c.lost = c.lost[:len(c.lost)-1]
+			d.focusBack(what)
 		}
+	}
+}
+
+func (d *desk) focusOn(selector string) {
+	if e, ok := find(d.clerk.root.Underlying(), selector); ok {
+		e.Focus()
+	}
+}
+
+// askSure asks whether a job is to go for good, or takes the question back. The focus goes to what leaves things as they are.
+func (d *desk) askSure(ask bool, id string) {
+	d.clerk.list.Sure = ""
+	to := `[data-job-do="erase"][data-job-id="` + id + `"]`
+	if ask {
+		d.clerk.list.Sure = id
+		to = `[data-job-do="spare"]`
+	}
+	d.refreshJob(to)
+}
+
+// focusBack puts the focus on what was brought back: the line that its button for removing it stands in. Where a long log does not show
+// that line, on the log.
+func (d *desk) focusBack(what string) {
+	root := d.clerk.root.Underlying()
+	if b, ok := find(root, `[data-job-id="`+what+`"]`); ok {
+		if fold := b.Call("closest", "[data-fold]"); fold.Truthy() {
+			b, _ = find(fold, "summary")
+		}
+		b.Focus()
+		return
+	}
+	list, _, _ := strings.Cut(what, "/")
+	if part, ok := find(root, `[data-part="`+list+`"]`); ok {
+		part.SetAttribute("tabindex", "-1")
+		part.Focus()
+	}
+}
+
+const (
+	putIn    words.Msg = "Put in and saved."
+	notSaved words.Msg = "Not saved. Why stands at the top of this page."
+)
+
+// tellKept says beside the button that was pressed last what became of it, once that is known.
+func (c *clerk) tellKept() {
+	switch v := c.view; {
+	case c.pressed == "" || v.Saving || v.Unkept && v.Trouble == jobpage.None:
+		return
+	case v.Trouble == jobpage.None:
+		c.told(c.pressed, say(putIn))
+	default:
+		c.told(c.pressed, say(notSaved))
+	}
+	c.pressed = ""
+}
+
+// told writes what is said beside a button.
+func (c *clerk) told(do, text string) {
+	if p, ok := find(c.root.Underlying(), `[data-said="`+do+`"]`); ok {
+		p.SetTextContent(text)
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"syscall/js"
 
+	"honnef.co/go/js/dom/v2"
 	"setbook/calc/countdown"
 	"setbook/calc/job"
 	"setbook/calc/jobpage"
@@ -34,7 +35,94 @@ func (d *desk) showStrip() {
 		}
 		c.strip = &jobpage.Strip{Book: &c.book, Job: j}
 		c.strip.Open(entry, d.sections[0].live.Calculator.ID)
+		d.showKept()
 		d.writeStrip()
+	})
+}
+
+// fromJob prepares a page that is opened for an entry of a job: what was remembered of the calculator does not stand there meanwhile.
+func (d *desk) fromJob() {
+	asked := js.Global().Get("URLSearchParams").New(js.Global().Get("location").Get("search"))
+	if len(d.sections) == 1 && param(asked, "job") != "" && param(asked, "entry") != "" {
+		d.sections[0].linked = true
+	}
+	look := func(*dom.BasicEvent) {
+		if visible() {
+			d.lookAtStrip()
+		}
+	}
+	d.on(js.Global().Get("document"), "visibilitychange", nil, look)
+	d.on(js.Global(), "pageshow", nil, look)
+}
+
+// showKept shows the sum as the job keeps it, with the weather of the job, whatever the address holds: a bookmark or a link holds the figures of
+// the day when it was made, and the first key would write them over later ones. What was typed while the job was being read stays.
+func (d *desk) showKept() {
+	c, s := &d.clerk, d.sections[0]
+	fed, own, before := c.strip.Fed(), d.from(fragment(), s), s.live.Link()
+	if fed == "" || fed == own || fed == before {
+		return
+	}
+	typed := s.live.LoadUnder(fed)
+	s.rewrite()
+	differs := before != s.live.Link()
+	if s.live.Aside() {
+		differs = true // what was loaded is read beside the page
+	}
+	c.strip.Other = own != "" && differs
+	d.address.changed(d)
+	if typed {
+		d.changed(s)
+	}
+}
+
+// heldByJob reports whether the sum of the page is kept in a job. A link that is then put into the address bar changes nothing, which is said.
+func (d *desk) heldByJob() bool {
+	c := &d.clerk
+	if !whole || c.strip == nil || c.strip.Entry == "" {
+		return false
+	}
+	c.strip.Other = true
+	d.writeStrip()
+	d.address.changed(d)
+	return true
+}
+
+// lookAtStrip shows what another page of this phone has made of the sum or of the weather meanwhile, where nothing here waits to be saved.
+func (d *desk) lookAtStrip() {
+	c := &d.clerk
+	idle := func(was *job.Job) bool {
+		return c.strip != nil && c.strip.Job == was && !c.saving && !c.dirty && c.strip.Trouble == jobpage.None && !d.sections[0].live.Stale()
+	}
+	if c.strip == nil || !idle(c.strip.Job) {
+		return
+	}
+	was := c.strip.Job
+	d.beside(func(ctx context.Context) {
+		j, _, _, err := c.readJob(ctx, was.ID)
+		if err != nil || j == nil || j.Newer != 0 || j.Revision == was.Revision || !idle(was) {
+			return
+		}
+		before := c.strip.Fed()
+		c.strip.Job = j
+		c.strip.Open(c.strip.Entry, d.sections[0].live.Calculator.ID)
+		if fed := c.strip.Fed(); fed != "" && fed != before {
+			d.sections[0].load(fed)
+			d.address.changed(d)
+		}
+		d.writeStrip()
+	})
+}
+
+// tryAgain keeps the sum after a trouble, in the job as it is kept now.
+func (d *desk) tryAgain() {
+	c := &d.clerk
+	d.beside(func(ctx context.Context) {
+		if j, _, _, err := c.readJob(ctx, c.strip.Job.ID); err == nil && j != nil && j.Newer == 0 {
+			c.strip.Job = j
+		}
+		c.strip.Trouble = jobpage.None
+		d.keepInJob()
 	})
 }
 

@@ -249,7 +249,7 @@ func (d *Day) next(j *Job, now countdown.Instant, find Find) {
 	d.colder(j, find, add)
 	if n := len(j.Checks); n > 0 {
 		c := j.Checks[n-1]
-		if share, ok := Contact.Value(c.Contact, calc.Habit{}); ok && share < leastContact || c.Corners != "" {
+		if share, ok := Contact.Value(c.Contact, calc.Habit{}); ok && share < leastContact || c.Bare() {
 			add("contact", "", "The last paver that was lifted was not bedded as it must be outdoors. Take up its neighbours too, and change notch, mortar or hand before the next is set: {where}", words.Text("where", c.Where))
 		}
 	}
@@ -266,6 +266,16 @@ func (d *Day) next(j *Job, now countdown.Instant, find Find) {
 	if !open && len(d.Curing) == 0 && len(d.Stops) == 0 {
 		add("", "", "All stages are in the record and nothing is waiting. Walk over it with the client and hand over.")
 	}
+}
+
+// nothing are the words, in the languages of this program, with which somebody says that no edge and no corner was bare instead of leaving the
+// field empty. Only a whole text is one of them: "no mortar at the drain" is a bare corner.
+const nothing = " none no nothing nil 0 - – — n/a ninguno ninguna ningún nada no hay "
+
+// Bare reports whether edges or corners were seen bare.
+func (c *Check) Bare() bool {
+	said := strings.ToLower(strings.Trim(c.Corners, " .!"))
+	return said != "" && !strings.Contains(nothing, " "+said+" ")
 }
 
 // colder tells of each wait that runs whether the weather, as measured since, would make it longer.

@@ -152,7 +152,7 @@ func TestTaken(t *testing.T) {
 		}
 	}
 	for text, want := range map[string]string{"2 bags": "2 bags", "1 Bag": "1 bag", "1,5 bags": "1.5 bags", "25": "25 kg", "12,5 kg": "12,5 kg", "0 bags": "", "x bags": "", "1001 bags": ""} {
-		got, problem := job.TakenAmount(text, comma)
+		got, problem := job.TakenAmount(text, comma, [2]string{})
 		assert.Equal(t, want, got, text)
 		assert.Equal(t, want == "", problem != nil, text)
 	}

@@ -34,9 +34,10 @@ func Taken(in *calc.Input, text string, h calc.Habit) (string, *calc.Problem) {
 	return in.Plain(r, h.System), nil
 }
 
-// TakenAmount is Taken for the amount of a mix: a mass ("25 kg") or bags ("2 bags", "1/2 bag").
-func TakenAmount(text string, h calc.Habit) (string, *calc.Problem) {
-	if count, ok := bags(text, h.Decimal); ok {
+// TakenAmount is Taken for the amount of a mix: a mass ("25 kg") or bags ("2 bags", "1/2 bag"). Own are the reader's words for one bag and
+// for more; what is kept says it in English, which every reader of the record knows.
+func TakenAmount(text string, h calc.Habit, own [2]string) (string, *calc.Problem) {
+	if count, ok := bags(text, h.Decimal, own); ok {
 		text := unit.Style{Decimal: '.'}.Exact(count, unit.One) + " bag"
 		if count != 1 {
 			text += "s"
@@ -62,17 +63,23 @@ func (m *Mix) Mass() (unit.Mass, bool) {
 
 // Bags is the number of bags of a mix, where they were counted.
 func (m *Mix) Bags() (unit.Number, bool) {
-	count, ok := bags(m.Amount, '.')
+	count, ok := bags(m.Amount, '.', english)
 	return unit.Number(count), ok
 }
 
-// bags reads "2 bags".
-func bags(text string, decimal byte) (count float64, ok bool) {
+// english are the words for bags that stand in a record, and that every reader may write.
+var english = [2]string{"bag", "bags"}
+
+// bags reads "2 bags", and "2 sacos" where these are the reader's own words.
+func bags(text string, decimal byte, own [2]string) (count float64, ok bool) {
 	text = strings.ToLower(strings.TrimSpace(text))
-	number, ok := strings.CutSuffix(strings.TrimSuffix(text, "s"), "bag")
-	if !ok {
-		return 0, false
+	for _, word := range [...]string{own[1], own[0], english[1], english[0]} {
+		number, ok := strings.CutSuffix(text, word)
+		if word == "" || !ok {
+			continue
+		}
+		count, fault := unit.Read(unit.KindNumber, number, unit.Habit{Decimal: decimal, Bare: unit.One})
+		return count, fault == nil && 0 < count && count <= mostBags
 	}
-	count, fault := unit.Read(unit.KindNumber, number, unit.Habit{Decimal: decimal, Bare: unit.One})
-	return count, fault == nil && 0 < count && count <= mostBags
+	return 0, false
 }

@@ -1,11 +1,15 @@
 package jobpage
 
 import (
+	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"setbook/calc"
 	"setbook/calc/countdown"
 	"setbook/calc/job"
+	"setbook/calc/page"
+	"setbook/calc/unit"
 	"setbook/calc/words"
 )
 
@@ -33,7 +37,7 @@ var fields = []field{
 	{key: "crew", label: "Crew", most: job.MaxLine, at: func(j *job.Job) *string { return &j.HandOver.Crew }},
 	{key: "care", label: "Care of the surface", help: "A line for each rule.", most: job.MaxText, lines: true, at: func(j *job.Job) *string { return &j.HandOver.Care }},
 	{key: "remarks", label: "Remarks", most: job.MaxText, lines: true, at: func(j *job.Job) *string { return &j.HandOver.Remarks }},
-	{key: "mix-amount", label: "Powder mixed", help: "Weighed, or in bags: “2 bags”.", in: job.Powder.Input},
+	{key: "mix-amount", label: "Powder mixed", in: job.Powder.Input},
 	{key: "mix-product", label: "Product", most: job.MaxLine},
 	{key: "mix-lot", label: "Lot on the bag", most: job.MaxLine},
 	{key: "mix-air", label: "Air temperature", in: job.Air.Input},
@@ -57,21 +61,19 @@ func fieldOf(key string) *field {
 	return nil
 }
 
-// weatherFields are those whose time is that of the weather.
+// weather fields are those whose time is that of the weather.
 func (f *field) weather() bool { return f.at != nil && f.in != nil }
+
+// named is what stands before the ID of an entry in the key of the field that names it.
+const named = "entry-"
 
 // Type takes what a field now holds, and reports whether the record was changed by it.
 func (v *View) Type(key, text string, now countdown.Instant) bool {
 	if v.readOnly() {
 		return false
 	}
-	if id, ok := strings.CutPrefix(key, "entry-"); ok {
-		for i := range v.Job.Entries {
-			if e := &v.Job.Entries[i]; e.ID == id {
-				return change(&e.Name, job.Clean(text, job.MaxLine))
-			}
-		}
-		return false
+	if id, ok := strings.CutPrefix(key, named); ok {
+		return v.name(id, text)
 	}
 	f := fieldOf(key)
 	if f == nil {
@@ -79,8 +81,8 @@ func (v *View) Type(key, text string, now countdown.Instant) bool {
 	}
 	v.typed[key] = text
 	delete(v.wrong, key)
-	if f.at == nil {
-		return false // it is read when the line is put into the log
+	if f.in == nil && v.long(key, f.clean(text), f.most) || f.at == nil {
+		return false // a line of the log is read when it is put into it
 	}
 	kept := f.clean(text)
 	switch {
@@ -94,20 +96,155 @@ func (v *View) Type(key, text string, now countdown.Instant) bool {
 		v.wrong[key] = words.Say("A job needs a name.")
 		return false
 	}
-	if !change(f.at(v.Job), kept) {
-		return false
+	changed := change(f.at(v.Job), kept)
+	if f.weather() && (changed || now-v.since(f) >= minute) {
+		v.confirm(f, now)
+		return v.date() || changed
 	}
-	if f.weather() {
-		v.Job.Weather.When = now
-	}
-	return true
+	return changed
 }
 
+// name takes what an entry is for.
+func (v *View) name(id, text string) bool {
+	for i := range v.Job.Entries {
+		e, key := &v.Job.Entries[i], named+id
+		if e.ID != id {
+			continue
+		}
+		v.spent(key)
+		text := job.Clean(text, len(text))
+		if v.long(key, text, job.MaxLine) {
+			v.typed[key] = text
+			return false
+		}
+		return change(&e.Name, text)
+	}
+	return false
+}
+
+// entryText is what stands in the field that names an entry.
+func (v *View) entryText(e job.Entry) string {
+	if text, ok := v.typed[named+e.ID]; ok {
+		return text
+	}
+	return e.Name
+}
+
+// Names is what is said under the field that names each entry.
+func (v *View) Names() (parts []page.Part) {
+	for _, e := range v.Job.Entries {
+		parts = append(parts, page.Part{Name: "note-" + named + e.ID, HTML: v.bad(named + e.ID)})
+	}
+	return parts
+}
+
+// tooLong says that a text is longer than the record takes; no words: it is not.
+func tooLong(text string, most int) words.Line {
+	if count := utf8.RuneCountInString(text); count > most {
+		return words.Say("This has {count} characters. The most is {most}. Shorten it, or part it.", words.Is("count", unit.Count(count), unit.Whole1), words.Is("most", unit.Count(most), unit.Whole1))
+	}
+	return words.Line{}
+}
+
+// long refuses a text that is too long: nothing of what was typed is cut away unseen.
+func (v *View) long(key, text string, most int) bool {
+	l := tooLong(text, most)
+	if l.Msg != "" {
+		v.wrong[key] = l
+	}
+	return l.Msg != ""
+}
+
+// The record has one time for all four readings of the weather. It is that of the oldest: so no reading is ever made newer than
+// it is, and the sheet says no time at which something was not yet measured. What was entered again on this page, the same figure or another, is
+// newer; once all were, so is the record. Readings much older than the newest are pointed out, and one press says that they still hold.
+
+// confirmed stands before the key of a reading where the instant is noted at which it was entered on this page.
+const confirmed = "confirmed "
+
+// tooOld is how much older than the newest a reading may be before that is said, in milliseconds: common practice.
+const tooOld = 3 * 60 * minute
+
+// confirm notes that a reading was entered now.
+func (v *View) confirm(f *field, now countdown.Instant) {
+	v.typed[confirmed+f.key] = strconv.FormatInt(int64(now), 10)
+}
+
+// since is when a reading was entered last, as far as is known.
+func (v *View) since(f *field) countdown.Instant {
+	if at, err := strconv.ParseInt(v.typed[confirmed+f.key], 10, 64); err == nil {
+		return countdown.Instant(at)
+	}
+	return v.Job.Weather.When
+}
+
+// span is when the oldest and the newest of the readings were entered, and which is the last that is much older than the newest.
+func (v *View) span() (oldest, newest countdown.Instant, old *field) {
+	for i := range fields {
+		if f := &fields[i]; f.weather() && *f.at(v.Job) != "" {
+			at := v.since(f)
+			if oldest == 0 || at < oldest {
+				oldest = at
+			}
+			newest = max(newest, at)
+		}
+	}
+	for i := range fields {
+		if f := &fields[i]; f.weather() && *f.at(v.Job) != "" && newest-v.since(f) > tooOld {
+			old = f
+		}
+	}
+	return oldest, newest, old
+}
+
+// date gives the weather the time of its oldest reading, none where there is none, and reports whether that is another.
+func (v *View) date() bool {
+	was := v.Job.Weather.When
+	v.Job.Weather.When, _, _ = v.span()
+	return v.Job.Weather.When != was
+}
+
+// still takes every reading as confirmed now.
+func (v *View) still(now countdown.Instant) bool {
+	for i := range fields {
+		if f := &fields[i]; f.weather() && *f.at(v.Job) != "" {
+			v.confirm(f, now)
+		}
+	}
+	return v.date()
+}
+
+// Act is Press with what goes before and after it: a line with a text that is too long for the record is not put into it. Where
+// nothing was, wants is the key of the field of that line that is to be put right, or "".
+func (v *View) Act(do, what string, now countdown.Instant, id string) (changed bool, wants string) {
+	if do == "still" && !v.readOnly() {
+		return v.still(now), ""
+	}
+	for i := range fields {
+		if f := &fields[i]; f.of(do) && f.in == nil && v.long(f.key, f.clean(v.typed[f.key]), f.most) {
+			return false, f.key
+		}
+	}
+	if v.Press(do, what, now, id) {
+		return true, ""
+	}
+	for i := range fields {
+		if f := &fields[i]; f.of(do) && v.Invalid(f.key) {
+			return false, f.key
+		}
+	}
+	return false, ""
+}
+
+// of reports whether a field is one of the line that a button puts into the record.
+func (f *field) of(do string) bool { return f.at == nil && strings.HasPrefix(f.key, do+"-") }
+
+// clean makes a text fit for the record, but for its length.
 func (f *field) clean(text string) string {
 	if f.lines {
-		return job.CleanLines(text, f.most)
+		return job.CleanLines(text, len(text))
 	}
-	return job.Clean(text, f.most)
+	return job.Clean(text, len(text))
 }
 
 func change(at *string, text string) bool {
@@ -138,7 +275,7 @@ func (v *View) taken(key string) (string, bool) {
 	var kept string
 	var problem *calc.Problem
 	if f.in == job.Powder.Input {
-		kept, problem = job.TakenAmount(v.typed[key], v.habit())
+		kept, problem = job.TakenAmount(v.typed[key], v.habit(), v.bagWords())
 	} else {
 		kept, problem = job.Taken(f.in, v.typed[key], v.habit())
 	}
@@ -155,6 +292,7 @@ func (v *View) said(key string) string { return fieldOf(key).clean(v.typed[key])
 func (v *View) spent(keys ...string) {
 	for _, key := range keys {
 		delete(v.typed, key)
+		delete(v.typed, confirmed+key)
 		delete(v.wrong, key)
 	}
 }
@@ -197,10 +335,28 @@ func (v *View) ask(w *writer, key string) {
 // note says under a field what is wrong with it, or what helps.
 func (v *View) note(f *field) string {
 	w := v.writer()
-	if l, ok := v.wrong[f.key]; ok {
-		w.Put(`<span class="note-bad">%</span>`, w.r.Line(l))
-	} else if f.help != "" {
+	_, newest, last := v.span()
+	switch {
+	case v.Invalid(f.key):
+		return v.bad(f.key)
+	case f.weather() && *f.at(v.Job) != "" && newest-v.since(f) > tooOld:
+		w.Put(`<span>%</span> `, w.r.Line(words.Say("Last entered {when}. Still right?", words.Also("when", v.stamp(v.since(f))))))
+		if f == last && !v.readOnly() {
+			w.do("still", "", "All still right", "")
+		}
+	case f.in == job.Powder.Input:
+		w.Put(`<span class="help">%</span>`, w.r.Line(words.Say("Weighed, or in bags: “{bags}”.", words.Text("bags", v.bags(2)))))
+	case f.help != "":
 		w.put(`<span class="help">%</span>`, f.help)
+	}
+	return w.String()
+}
+
+// bad says what is wrong with a field, if anything is.
+func (v *View) bad(key string) string {
+	w := v.writer()
+	if l, ok := v.wrong[key]; ok {
+		w.Put(`<span class="note-bad">%</span>`, w.r.Line(l))
 	}
 	return w.String()
 }

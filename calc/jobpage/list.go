@@ -21,6 +21,50 @@ type List struct {
 	Query   string
 	Before  bool     // entries or countdowns from before there were jobs are kept
 	Preview *Preview // of what would be imported
+	Sure    string   // the ID of the deleted job of which it is asked whether it is to go for good
+
+	long map[string]words.Line // what is too long for a new job, by its field
+}
+
+// newFields are those of a job that begins.
+var newFields = [...]struct {
+	key   string
+	label words.Msg
+	most  int
+}{{"name", "Name of the job", job.MaxName}, {"place", "Place", job.MaxLine}}
+
+// Type takes what a field holds.
+func (l *List) Type(key, text string) {
+	if key == "query" {
+		l.Query = text
+	}
+	for _, f := range newFields {
+		if f.key == key {
+			if l.long == nil {
+				l.long = map[string]words.Line{}
+			}
+			l.long[key] = tooLong(job.Clean(text, len(text)), f.most)
+		}
+	}
+}
+
+// Wants is the key of a field of the new job that is to be put right first, or "".
+func (l *List) Wants() string {
+	for _, f := range newFields {
+		if l.long[f.key].Msg != "" {
+			return f.key
+		}
+	}
+	return ""
+}
+
+// note says what is wrong with a field of the new job.
+func (l *List) note(key string) string {
+	w := l.writer()
+	if says := l.long[key]; says.Msg != "" {
+		w.Put(`<span class="note-bad">%</span>`, w.r.Line(says))
+	}
+	return w.String()
 }
 
 // HTML is the whole page.
@@ -33,12 +77,9 @@ func (l *List) HTML(now countdown.Instant) string {
 	w.part("found", l.found(now))
 	w.Put(`<section class="job-section">`)
 	w.put(`<h2>%</h2><div class="asks job-pairs">`, "A new job")
-	for _, f := range [...]struct {
-		key   string
-		label words.Msg
-	}{{"name", "Name of the job"}, {"place", "Place"}} {
-		w.Put(`<div class="field"><label for="jobs-%">%</label><input id="jobs-%" type="text" data-jobs-field="%" maxlength="100" autocomplete="off" enterkeyhint="done"></div>`,
-			f.key, l.Reader.Word(f.label), f.key, f.key)
+	for _, f := range newFields {
+		w.Put(`<div class="field"><label for="jobs-%">%</label><input id="jobs-%" type="text" data-jobs-field="%" autocomplete="off" enterkeyhint="done" aria-describedby="jobs-%-note"><p class="note" id="jobs-%-note" data-part="new-%"></p></div>`,
+			f.key, l.Reader.Word(f.label), f.key, f.key, f.key, f.key, f.key)
 	}
 	w.Put(`<div class="job-add"><button type="button" class="job-main" data-job-do="new">%</button></div></div></section><section class="job-section">`, l.Reader.Word("Begin the job"))
 	w.put(`<h2>%</h2><p class="note">%</p><div class="count-acts">`, "From somewhere else", "A job’s file is shown first, with what it would change. Nothing changes until you say so.")
@@ -53,7 +94,8 @@ func (l *List) HTML(now countdown.Instant) string {
 // Parts is every region that changes.
 func (l *List) Parts(now countdown.Instant) []page.Part {
 	return []page.Part{{Name: "kept", HTML: l.kept()}, {Name: "preview", HTML: l.preview()}, {Name: "found", HTML: l.found(now)},
-		{Name: "before", HTML: l.before()}, {Name: "gone", HTML: l.gone(now)}}
+		{Name: "before", HTML: l.before()}, {Name: "gone", HTML: l.gone(now)},
+		{Name: "new-name", HTML: l.note("name")}, {Name: "new-place", HTML: l.note("place")}}
 }
 
 func (l *List) kept() string {
@@ -125,8 +167,15 @@ func (l *List) gone(now countdown.Instant) string {
 		}
 		rows.Put(`<li class="count-gone job-gone"><p dir="auto">%</p><div class="count-acts">`, join(h.Name, l.Reader.Line(words.Say("deleted {when}", words.Also("when", l.past(h.Gone, now))))))
 		rows.do("back", h.ID, "Bring it back", h.Name)
-		rows.do("erase", h.ID, "Delete for good", h.Name)
-		rows.Put(`</div></li>`)
+		if h.ID != l.Sure {
+			rows.do("erase", h.ID, "Delete for good", h.Name)
+			rows.Put(`</div></li>`)
+		} else {
+			// What keeps the job stands where the first press fell: a glove that presses twice has kept it.
+			rows.do("spare", h.ID, "Keep it", h.Name)
+			rows.Put(`</div><div class="job-trouble"><p role="alert">%</p><div class="job-add"><button type="button" data-job-do="erase-sure" data-job-id="%">%</button></div></div></li>`,
+				l.Reader.Word("Nothing brings it back then, unless you have its file."), h.ID, l.Reader.Line(words.Say("Really delete {name} for good", words.Text("name", job.Clean(h.Name, 40)))))
+		}
 		lately = lately || now-h.Gone < tenMinutes
 	}
 	if rows.String() == "" {
@@ -140,10 +189,10 @@ func (l *List) gone(now countdown.Instant) string {
 	return w.String()
 }
 
-// New is a job that begins now. It reports false where it has no name.
+// New is a job that begins now. It reports false where it has no name, or one or a place that is too long.
 func (b *Book) New(id, name, place string, now countdown.Instant) (*job.Job, bool) {
-	j := &job.Job{ID: id, Name: job.Clean(name, job.MaxName), Place: job.Clean(place, job.MaxLine), Created: now, Changed: now}
-	return j, j.Name != ""
+	j := &job.Job{ID: id, Name: job.Clean(name, len(name)), Place: job.Clean(place, len(place)), Created: now, Changed: now}
+	return j, j.Name != "" && tooLong(j.Name, job.MaxName).Msg == "" && tooLong(j.Place, job.MaxLine).Msg == ""
 }
 
 // Gathered is the name of a job that is made of what the phone kept before there were jobs.

@@ -1,6 +1,8 @@
 package jobpage
 
 import (
+	"strings"
+
 	"setbook/calc/countdown"
 	"setbook/calc/job"
 	"setbook/calc/unit"
@@ -62,6 +64,14 @@ func (v *View) bags(count unit.Number) string {
 		says = "{count} bag"
 	}
 	return v.Reader.Line(words.Say(says, words.Is("count", count, unit.Bare)))
+}
+
+// bagWords are the reader's own words for one bag and for more.
+func (v *View) bagWords() [2]string {
+	word := func(count unit.Number) string {
+		return strings.ToLower(strings.TrimSpace(strings.Trim(v.bags(count), "0123456789")))
+	}
+	return [2]string{word(1), word(2)}
 }
 
 func (v *View) lot(lot string) string {

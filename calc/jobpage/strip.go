@@ -1,6 +1,8 @@
 package jobpage
 
 import (
+	"slices"
+
 	"setbook/calc/countdown"
 	"setbook/calc/job"
 	"setbook/calc/words"
@@ -13,6 +15,7 @@ type Strip struct {
 	Job     *job.Job
 	Entry   string // the ID of the entry that is kept; "": it is not in the job yet
 	Known   string // the entry's link as this page last read or kept it
+	Other   bool   // the address held other figures than the job: they were not taken
 	Trouble Trouble
 	Saving  bool
 	SavedAt countdown.Instant
@@ -35,14 +38,46 @@ func (s *Strip) HTML(now countdown.Instant) string {
 	default:
 		w.put(`<span>%</span>`, "What you change is kept in the job.")
 	}
-	w.Put(`</p>`)
-	switch {
-	case s.Trouble == Conflict:
-		w.do("add", "", "Add mine as another", "")
-	case s.Trouble == None && s.Entry == "":
-		w.do("add", "", "Add to this job", s.Job.Name)
+	if s.Other && s.Trouble == None {
+		w.put(`<span>%</span>`, "Shown as the job keeps it; the link held other figures.")
 	}
+	w.Put(`</p>`)
+	switch s.Trouble {
+	case None:
+		if s.Entry == "" {
+			w.do("add", "", "Add to this job", s.Job.Name)
+		}
+		return w.String()
+	case Conflict:
+		w.do("add", "", "Add mine as another", "")
+	case Full, Failed, TooLarge:
+		w.do("again", "", "Try again", "")
+	}
+	w.do("file", "", "Save as a file", "") // of the job with this sum in it
 	return w.String()
+}
+
+// Fed is the link of the entry that the page was opened with, as the job keeps it, with the job's weather in it; "" where there is none.
+func (s *Strip) Fed() string {
+	for _, e := range s.Job.Entries {
+		if e.ID == s.Entry {
+			return NewView(s.Book, s.Job, Work).fed(e)
+		}
+	}
+	return ""
+}
+
+// With is the job with the sum of the page in it, whatever another page has made of that sum: what is handed on as a file.
+func (s *Strip) With(calculator, link string, now countdown.Instant) *job.Job {
+	j, own := *s.Job, *s
+	j.Entries, own.Known = slices.Clone(j.Entries), ""
+	for _, e := range j.Entries {
+		if e.ID == s.Entry {
+			own.Known = e.Link
+		}
+	}
+	own.Put(&j, calculator, link, now)
+	return &j
 }
 
 // Open finds the entry that the page was opened with, and gives its link; "" where the job has no such entry of that calculator.

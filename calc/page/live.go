@@ -93,6 +93,19 @@ func (l *Live) Load(text string) bool {
 	return l.work()
 }
 
+// LoadUnder is Load, but what a person has typed into a field stays, and reports whether anything was.
+func (l *Live) LoadUnder(text string) (typed bool) {
+	before := l.texts
+	l.Load(text)
+	for key, t := range before {
+		if t.habit != (calc.Habit{}) {
+			l.texts[key], typed = t, true
+		}
+	}
+	l.work()
+	return typed
+}
+
 // Example puts the example back into every field.
 func (l *Live) Example() {
 	l.texts = map[string]typed{}
