@@ -136,7 +136,7 @@ func (d *desk) putTogether(ctx context.Context, v *jobpage.View) {
 	if theirs, _, _, err := d.clerk.readJob(ctx, v.Job.ID); err == nil && theirs != nil {
 		v.Theirs = theirs
 	}
-	joined, problems := job.Merge(v.Theirs, v.Job, now())
+	joined, problems := job.Join(v.Base, v.Theirs, v.Job, now())
 	if len(problems) > 0 {
 		v.Trouble, v.Unfit = jobpage.Unfit, problems
 		d.refreshJob("")
@@ -157,7 +157,7 @@ func (d *desk) revive(v *jobpage.View) {
 		_, record, err := d.clerk.store.readJob(ctx, v.Job.ID)
 		next := v.Job.Clone()
 		if theirs, _ := job.Read(record); err == nil && theirs != nil {
-			if joined, problems := job.Merge(theirs, next, now()); len(problems) == 0 {
+			if joined, problems := job.Join(v.Base, theirs, next, now()); len(problems) == 0 {
 				next = joined
 				next.Revision = max(theirs.Revision, v.Job.Revision)
 			}

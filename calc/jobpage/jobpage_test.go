@@ -312,7 +312,7 @@ func TestWhichCopyIsAhead(t *testing.T) {
 func TestEveryTroubleIsSaid(t *testing.T) {
 	j := job.Demo(at)
 	seen := map[string]bool{}
-	for trouble := jobpage.NoStorage; trouble <= jobpage.TooLarge; trouble++ {
+	for trouble := jobpage.NoStorage; trouble <= jobpage.Stale; trouble++ {
 		v := view(us, j)
 		v.Trouble = trouble
 		said := part(t, v, "kept")

@@ -90,13 +90,12 @@ func (v *View) dropPicture(of string) bool {
 	c := &v.Job.Checks[i]
 	gone := c.Picture
 	c.Picture = ""
-	v.lost = words.Say("Removed: {name}", words.Text("name", join(v.Reader.Word("Picture"), c.Where)))
-	v.undo = func() bool {
+	v.lose(join(v.Reader.Word("Picture"), c.Where), func() bool {
 		if i := v.check(of); i >= 0 && v.Job.Checks[i].Picture == "" {
 			v.Job.Checks[i].Picture = gone
 		}
 		return true
-	}
+	})
 	return true
 }
 

@@ -41,15 +41,15 @@ func (v *View) Press(do, what string, now countdown.Instant, id string) bool {
 	case "remove":
 		return v.remove(what)
 	case "undo":
-		if v.undo == nil {
+		last := len(v.lost) - 1
+		if last < 0 {
 			return false
 		}
-		if !v.undo() {
-			v.lost = words.Say("There is no more room for it in this list. Remove something else first.")
-			return false
+		v.tight = !v.lost[last].back()
+		if !v.tight {
+			v.lost = v.lost[:last]
 		}
-		v.undo = nil
-		return true
+		return !v.tight
 	}
 	return false
 }
@@ -127,7 +127,7 @@ func (v *View) full(count, most int, key string) bool {
 	return count >= most
 }
 
-// remove takes one thing out of a list: "mixes/ID". It can be put back where it stood until the next is removed.
+// remove takes one thing out of a list: "mixes/ID". It can be put back where it stood, the last one first.
 func (v *View) remove(what string) bool {
 	list, id, _ := strings.Cut(what, "/")
 	j := v.Job
@@ -160,8 +160,7 @@ func removed[T any](v *View, list *[]T, most int, is func(T) bool, name func(T) 
 	}
 	gone := (*list)[i]
 	*list = slices.Delete(slices.Clone(*list), i, i+1)
-	v.lost = words.Say("Removed: {name}", words.Text("name", name(gone)))
-	v.undo = func() bool {
+	v.lose(name(gone), func() bool {
 		if slices.ContainsFunc(*list, is) { // it was put there anew meanwhile
 			return true
 		}
@@ -170,6 +169,16 @@ func removed[T any](v *View, list *[]T, most int, is func(T) bool, name func(T) 
 		}
 		*list = slices.Insert(slices.Clone(*list), min(i, len(*list)), gone)
 		return true
-	}
+	})
 	return true
+}
+
+// lost is something that was removed: what it was, and what puts it back where there is room.
+type lost struct {
+	name string
+	back func() bool
+}
+
+func (v *View) lose(name string, back func() bool) {
+	v.lost, v.tight = append(v.lost, lost{name, back}), false
 }

@@ -52,8 +52,8 @@ type View struct {
 	typed map[string]string     // what stands in a field and is not in the record as it was typed
 	wrong map[string]words.Line // what is wrong with it
 	shot  string                // the picture of the check that is being written; "": none
-	undo  func() bool           // puts back what was removed last
-	lost  words.Line            // says what that was
+	lost  []lost                // what was removed and can be brought back, the last one last
+	tight bool                  // there was no room for what was to be brought back
 	whole bool                  // the whole log is shown
 
 	solved map[string]*calc.Sheet // what was worked out, by calculator and entry
@@ -211,11 +211,15 @@ func (v *View) place() string {
 
 // undone offers to bring back what was removed last.
 func (v *View) undone(countdown.Instant) string {
-	if v.undo == nil {
+	if len(v.lost) == 0 {
 		return ""
 	}
 	w := v.writer()
-	w.Put(`<div class="count-gone job-undo" role="status"><p dir="auto">%</p>`, v.Reader.Line(v.lost))
+	w.Put(`<div class="count-gone job-undo" role="status"><p dir="auto">%`, v.Reader.Line(words.Say("Removed: {name}", words.Text("name", v.lost[len(v.lost)-1].name))))
+	if v.tight {
+		w.put(` <span class="note-bad">%</span>`, "There is no more room for it in this list. Remove something else first.")
+	}
+	w.Put(`</p>`)
 	w.do("undo", "", "Bring it back", "")
 	w.Put(`</div>`)
 	return w.String()

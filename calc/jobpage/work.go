@@ -13,7 +13,7 @@ import (
 
 // Replace shows another state of the job: another page's, or a copy.
 func (v *View) Replace(j *job.Job) {
-	v.Job, v.Base, v.Theirs, v.Trouble, v.Unfit, v.undo = j, j.Clone(), nil, None, nil, nil
+	v.Job, v.Base, v.Theirs, v.Trouble, v.Unfit, v.lost = j, j.Clone(), nil, None, nil, nil
 	for i := range fields {
 		if fields[i].at != nil { // what stands in the fields of a line that is being written stays
 			v.spent(fields[i].key)
@@ -99,7 +99,7 @@ func (v *View) part(w *writer, name, made string) { w.part(name, made) }
 
 // add writes the button that puts a line into the record.
 func (v *View) add(w *writer, do string, says words.Msg) {
-	w.Put(`<div class="job-add"><button type="button" class="job-main" data-job-do="%">%</button></div>`, do, w.r.Word(says))
+	w.Put(`<div class="job-add"><button type="button" class="job-main" data-job-do="%">%</button><p class="said" role="status" data-said="%"></p></div>`, do, w.r.Word(says), do)
 }
 
 // entry writes a large link, as the contents page has them.
@@ -283,8 +283,10 @@ func (v *View) sum(w *writer, e job.Entry, known bool) {
 		w.put(`<p class="note">%</p>`, "This Setbook has no page for it. It is kept as it is.")
 	}
 	id := "job-entry-" + e.ID
-	w.Put(`<div class="field"><label for="%">%</label><input id="%" data-job-field="entry-%" type="text" value="%" maxlength="300" autocomplete="off"></div><div class="count-acts">`,
-		id, w.r.Word("What it is for"), id, e.ID, e.Name)
+	w.Put(`<div class="field"><label for="%">%</label><input id="%" data-job-field="entry-%" type="text" value="%" autocomplete="off" aria-describedby="%-note"><p class="note" id="%-note" data-part="note-entry-%">`,
+		id, w.r.Word("What it is for"), id, e.ID, v.entryText(e), id, id, e.ID)
+	w.Markup(v.bad(named + e.ID))
+	w.Put(`</p></div><div class="count-acts">`)
 	w.Markup(markup.If(known, v.open(href)))
 	v.drop(w, "entries/"+e.ID, name)
 	w.Put(`</div></details></li>`)

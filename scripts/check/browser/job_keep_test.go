@@ -274,9 +274,11 @@ func TestAJobThatCouldNotBeReadAgain(t *testing.T) {
 	id := v.beginJob("North terrace")
 	v.open("levels/")
 	v.wait(`!document.querySelector("#job-strip").hidden`)
-	side := 520 // rows and columns: more letters than an entry of a job takes
-	eval[bool](v, fmt.Sprintf(`(f => { f.value = Array.from({length: %d}, () => Array.from({length: %d}, () => "100.5").join(",")).join(";"); f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector('#levels [data-key="grid"]'))`, side, side))
-	v.wait(`!document.querySelector("#levels [aria-busy=true]")`)
+	const side = 300 // rows and columns: more letters than an entry of a job takes
+	before := v.text(`#levels [data-part="answers"]`)
+	eval[bool](v, fmt.Sprintf(`(f => { f.value = Array.from({length: %d}, (_, y) => Array.from({length: %d}, (_, x) => (y ? "" : "12.345678 mm").slice(0, x ? 0 : 99) || "12.34567" + (x * y) %% 10).join(", ")).join("\n"); f.dispatchEvent(new Event("input", {bubbles: true})); return true })(document.querySelector('#levels [data-key="grid"]'))`, side, side))
+	v.rested()
+	require.NotEqual(t, before, v.text(`#levels [data-part="answers"]`))
 	v.jobDo("add")
 	v.wait(`document.querySelector("#job-strip").dataset.kept === "not"`)
 	assert.Empty(t, v.kept(id).Entries)
