@@ -12,7 +12,7 @@ import (
 )
 
 // pass goes over the fields of one object of the record in their order. One list of the fields serves reading,
-// writing and comparing, so that they cannot differ: exactly one of from, to and cells is in use.
+// writing, comparing and joining, so that they cannot differ: exactly one of from, to and cells is in use.
 type pass struct {
 	r    *reader
 	from *node
@@ -23,30 +23,90 @@ type pass struct {
 	wrote bool // something was written in this object
 
 	cells *[]cell
-	lines *[]line
+	lists *[]list
 }
 
-// line is one object of a list as a person may see it.
-type line struct {
-	list  string
-	label words.Msg
-	cells []cell
-}
-
-// cell is one field of an object as a person may see it.
-type cell struct {
+// list is a list of the record: the label of one line, and how its lines are reached and made. A line is gone over only when it is wanted: a
+// log may have ten thousand.
+type list struct {
 	key   string
 	label words.Msg
-	text  string
-	short string // what is shown instead of the text; "": the text itself
+	count int
+	grow  func()
+	each  func(i int, p *pass)
+	cells []cell // of the line that was last asked for
 }
 
-// shown is what a person is shown of a cell.
-func (c cell) shown() string {
-	if c.short != "" {
-		return c.short
+// line is the cells of one line, its ID first. They stand until the next line is asked for.
+func (l *list) line(i int) []cell {
+	l.cells = l.cells[:0]
+	l.each(i, &pass{cells: &l.cells})
+	return l.cells
+}
+
+// id is the ID of a line.
+func (l *list) id(i int) string { return *l.line(i)[0].text }
+
+// places are the lines by their IDs.
+func (l *list) places() map[string]int {
+	at := make(map[string]int, l.count)
+	for i := range l.count {
+		at[l.id(i)] = i
 	}
-	return c.text
+	return at
+}
+
+// cell is one field of an object and where it stands: a text, or an instant.
+type cell struct {
+	key     string
+	label   words.Msg
+	text    *string
+	at      *countdown.Instant // where it is no text
+	must    bool               // an instant that is there even where it is 0
+	picture bool
+}
+
+// same reports whether the same stands in two cells of one field.
+func (c *cell) same(as *cell) bool {
+	if c.at != nil {
+		return *c.at == *as.at
+	}
+	return *c.text == *as.text
+}
+
+// set makes a cell hold what another cell of its field holds.
+func (c *cell) set(from *cell) {
+	if c.at != nil {
+		*c.at = *from.at
+	} else {
+		*c.text = *from.text
+	}
+}
+
+// raw is what stands in the record.
+func (c *cell) raw() string {
+	switch {
+	case c.at == nil:
+		return *c.text
+	case *c.at == 0 && !c.must:
+		return ""
+	}
+	return stamp(*c.at)
+}
+
+// shown is what a person is told of it: an instant to its minute, of a picture how large it is in place of its letters.
+func (c *cell) shown() string {
+	text := c.raw()
+	switch {
+	case text == "":
+	case c.at != nil:
+		return text[:len("2026-05-04")] + " " + text[len("2026-05-04T"):len("2026-05-04T08:30")] + " UTC"
+	case c.picture:
+		if width, height, ok := PictureSize(text); ok {
+			return strconv.Itoa(width) + " × " + strconv.Itoa(height) + " px"
+		}
+	}
+	return text
 }
 
 // take finds a member while reading, and marks it as known.
@@ -88,7 +148,7 @@ func (p *pass) at(key string) string {
 func (p *pass) text(key string, label words.Msg, field *string, is rule) {
 	switch {
 	case p.cells != nil:
-		*p.cells = append(*p.cells, cell{key: key, label: label, text: *field})
+		*p.cells = append(*p.cells, cell{key: key, label: label, text: field})
 	case p.to != nil:
 		if *field != "" || is.must {
 			p.begin(key)
@@ -116,14 +176,11 @@ func (p *pass) text(key string, label words.Msg, field *string, is rule) {
 	}
 }
 
-// picture is a field that holds a picture. A person is told its size in place of its letters.
+// picture is a field that holds a picture.
 func (p *pass) picture(key string, label words.Msg, field *string) {
 	p.text(key, label, field, pictureRule)
-	if p.cells == nil || *field == "" {
-		return
-	}
-	if width, height, ok := PictureSize(*field); ok {
-		(*p.cells)[len(*p.cells)-1].short = strconv.Itoa(width) + " × " + strconv.Itoa(height) + " px"
+	if p.cells != nil {
+		(*p.cells)[len(*p.cells)-1].picture = true
 	}
 }
 
@@ -137,12 +194,7 @@ func (p *pass) missing(key string, must bool) {
 func (p *pass) when(key string, label words.Msg, field *countdown.Instant, must bool) {
 	switch {
 	case p.cells != nil:
-		text := ""
-		if *field != 0 || must {
-			text = stamp(*field)
-			text = text[:len("2026-05-04")] + " " + text[len("2026-05-04T"):len("2026-05-04T08:30")] + " UTC"
-		}
-		*p.cells = append(*p.cells, cell{key: key, label: label, text: text})
+		*p.cells = append(*p.cells, cell{key: key, label: label, at: field, must: must})
 	case p.to != nil:
 		if *field != 0 || must {
 			p.begin(key)
@@ -221,11 +273,7 @@ func (p *pass) write(fields func(*pass), depth int) {
 func (p *pass) list(key string, label words.Msg, most, count int, grow, shrink func(), fields func(i int, p *pass)) {
 	switch {
 	case p.cells != nil:
-		for i := range count {
-			l := line{list: key, label: label}
-			fields(i, &pass{cells: &l.cells})
-			*p.lines = append(*p.lines, l)
-		}
+		*p.lists = append(*p.lists, list{key, label, count, grow, fields, nil})
 	case p.to != nil:
 		if count == 0 {
 			return
