@@ -23,7 +23,8 @@ first fault. The last line counts the stages that passed and failed.
   vet      go vet finds nothing, in the program for the phone either
   tests    every test but those of the browser
   wasm     the tests of the program for the phone and of the sums, as WebAssembly
-  fuzz     each fuzz target for a few seconds
+  fuzz     each fuzz target for a few seconds; the import of a job 10 million times
+           with -long
   build    the site builds
   size     the program is within scripts/check/budget.txt
   browser  the built site in Chromium, on screens of a phone and a tablet
@@ -46,7 +47,7 @@ func main() {
 	c := &checker{}
 	flag.BoolVar(&c.offline, "offline", false, "install nothing, and name what could not be checked")
 	flag.BoolVar(&c.short, "short", false, "leave out the fuzz spell and the browser")
-	flag.BoolVar(&c.long, "long", false, "kill the browser 200 times instead of 20")
+	flag.BoolVar(&c.long, "long", false, "kill the browser 200 times instead of 20, and fuzz the import of a job 10 million times")
 	flag.Usage = func() {
 		fmt.Fprint(flag.CommandLine.Output(), about)
 		flag.PrintDefaults()
