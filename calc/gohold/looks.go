@@ -170,7 +170,7 @@ func light(e calc.Entry, s *calc.Sheet) look {
 		weather.WarnAstray(s, p)
 		v = max(v, weather.WithCare)
 	}
-	return tell(s, "light", "Light", left, unit.HourSpan, v, words.Say("{left} of daylight left", words.Is("left", left, weather.BriefHours)))
+	return tell(s, "light", "Daylight", left, unit.HourSpan, v, words.Say("{left} of daylight left", words.Is("left", left, weather.BriefHours)))
 }
 
 // leftStep writes the working of the daylight left.
