@@ -20,7 +20,7 @@ func (s *scene) dimension(shape *calc.Shape) {
 	}
 	ux, uy := dx/long, dy/long
 	nx, ny := uy, -ux // to the left of the way from first to second, as seen on the page
-	off := shape.Away * text
+	off := s.clear(shape, (x1+x2)/2, (y1+y2)/2, ux, uy)
 	ax, ay, bx, by := x1+nx*off, y1+ny*off, x2+nx*off, y2+ny*off
 	if off != 0 {
 		past := math.Copysign(beyond, off)
@@ -37,6 +37,25 @@ func (s *scene) dimension(shape *calc.Shape) {
 		s.head(bx, by, ux, uy)
 	}
 	s.figure(shape, (ax+bx)/2, (ay+by)/2, ux, uy, off)
+}
+
+// clear is how far off a dimension line stands so that neither it nor its figure lies over a wall: as far as it asks for, or a little further.
+func (s *scene) clear(shape *calc.Shape, x, y, ux, uy float64) float64 {
+	off := shape.Away * text
+	const near = 6 // a line so near a wall would be taken for its edge
+	across, up := length(s.r.Style.Print(*shape.Dim))/2, (near+text+beyond)/2
+	if math.Abs(ux) < math.Abs(uy) {
+		across, up = up, across
+	}
+	for i := 0; i < len(s.walls); i++ {
+		past := off + math.Copysign((text+beyond-near)/2, off) // the middle of what the line and its figure take
+		mx, my := x+uy*past, y-ux*past
+		if b := s.walls[i]; b.x0 < mx+across && mx-across < b.x1 && b.y0 < my+up && my-up < b.y1 && math.Abs(off) < most {
+			off += math.Copysign(2, off)
+			i = -1 // it may stand over one of those before now
+		}
+	}
+	return off
 }
 
 // figure writes the figure above its line; along a steep one, turned to be read from the right.

@@ -18,7 +18,8 @@ const (
 	high   = 280.0 // and this height
 	text   = 13.0  // letter height of a dimension
 	arrow  = 8.0
-	beyond = 4.0 // an extension line passes the dimension line by this much
+	beyond = 4.0      // an extension line passes the dimension line by this much
+	most   = 8 * text // no dimension line is moved further off than this
 	margin = 6.0
 	frame  = 360.0 // the least width of the whole, so that letters come out at their size
 )
@@ -26,8 +27,11 @@ const (
 // SVG writes the drawing. The id must be unique on its page: the title, the description and the hatches
 // are named after it. A drawing with a shape that has no size or is not finite is written without that shape.
 // Behind a plan follow its sheets for paper, which a screen does not show.
-func SVG(d *calc.Drawing, id string, r words.Reader) string {
-	s := scene{r: r, id: id, box: empty, plan: d.Plan}
+func SVG(d *calc.Drawing, id string, r words.Reader) string { return Of("", d, id, r) }
+
+// Of is SVG, with a name of whatever is drawn on every sheet of a plan: one that has left its job says whose it is.
+func Of(name string, d *calc.Drawing, id string, r words.Reader) string {
+	s := scene{r: r, id: id, name: name, box: empty, plan: d.Plan}
 	if !s.fit(d) {
 		return ""
 	}
@@ -44,14 +48,16 @@ func SVG(d *calc.Drawing, id string, r words.Reader) string {
 type scene struct {
 	r      words.Reader
 	id     string
+	name   string  // of what is drawn, for paper
 	scale  float64 // px a micrometre
 	body   markup.Writer
 	over   markup.Writer // dimensions and labels, over the shapes
 	used   [calc.Strong + 1]bool
 	box    box
-	plan   bool // its shapes are drawn again on paper, at another scale and with lines of the same width
-	turned bool // on paper a quarter to the left
-	bare   bool // shapes are measured and not written: the paper takes those of the screen
+	plan   bool  // its shapes are drawn again on paper, at another scale and with lines of the same width
+	turned bool  // on paper a quarter to the left
+	bare   bool  // shapes are measured and not written: the paper takes those of the screen
+	walls  []box // what stands about a plan, which no figure is to be written over
 }
 
 type box struct{ x0, y0, x1, y1 float64 }
@@ -120,10 +126,16 @@ func (s *scene) shape(shape *calc.Shape) {
 
 func (s *scene) outline(shape *calc.Shape) {
 	if s.bare {
+		b := empty
 		for _, ring := range rings(shape) {
 			for _, p := range ring {
-				s.box.add(s.at(p))
+				x, y := s.at(p)
+				b.add(x, y)
+				s.box.add(x, y)
 			}
+		}
+		if shape.Closed && (shape.Of == calc.Concrete || shape.Of == calc.Steel) {
+			s.walls = append(s.walls, b)
 		}
 		return
 	}

@@ -2,6 +2,8 @@ package draw
 
 import (
 	"strconv"
+	"strings"
+	"unicode/utf8"
 
 	"setbook/calc"
 	"setbook/calc/markup"
@@ -15,7 +17,7 @@ const (
 	millimetre = 96 / 25.4
 	paperWide  = 178 * millimetre
 	paperHigh  = 218 * millimetre
-	foot       = 22 * millimetre
+	foot       = 30 * millimetre
 	lap        = 10 * millimetre // a sheet shows so much again of what the one beside it shows
 	mostSheets = 9
 )
@@ -38,6 +40,7 @@ type paper struct {
 	larger       float64 // than on the screen
 	across, down int
 	wide, high   float64 // of the plan as it lies on the sheets
+	marked       bool    // pieces bear letters
 }
 
 // sheets writes a plan for print, on one sheet or on several that lap. The shapes are those of the screen, drawn again by
@@ -78,7 +81,7 @@ func scaled(d *calc.Drawing, screen *scene) *paper {
 
 // laid is the plan at one scale.
 func laid(d *calc.Drawing, screen *scene, to float64) *paper {
-	p := &paper{scene: scene{r: screen.r, id: screen.id, box: empty, bare: true, scale: millimetre / 1000 / to}, d: d, to: to, larger: millimetre / 1000 / to / screen.scale}
+	p := &paper{scene: scene{r: screen.r, id: screen.id, name: screen.name, box: empty, bare: true, scale: millimetre / 1000 / to}, d: d, to: to, larger: millimetre / 1000 / to / screen.scale}
 	p.lay()
 	if other := tiles(p.high, paperWide) * tiles(p.wide, paperHigh); other < p.across*p.down {
 		p.turned = true
@@ -89,9 +92,10 @@ func laid(d *calc.Drawing, screen *scene, to float64) *paper {
 
 // lay sets the letters and counts the sheets.
 func (p *paper) lay() {
-	p.over, p.box = markup.Writer{}, empty
+	p.over, p.box, p.walls, p.marked = markup.Writer{}, empty, nil, false
 	for i := range p.d.Shapes {
 		p.shape(&p.d.Shapes[i])
+		p.marked = p.marked || p.d.Shapes[i].Room > 0
 	}
 	p.wide, p.high = p.box.x1-p.box.x0, p.box.y1-p.box.y0
 	if p.turned {
@@ -162,12 +166,23 @@ func (p *paper) joins(w *markup.Writer, column, row int) {
 	mark(row < p.down-1, i+p.across, "M0 "+n(low)+"H"+n(paperWide), paperWide/2, low+15, 0)
 }
 
-// strip writes the title, the scale with a bar to check it by, and where the sheet lies among the others.
+// strip writes the title, the scale with a bar to check it by, what the letters are, and where the sheet lies among the others.
 func (p *paper) strip(w *markup.Writer, i int) {
 	n := markup.Number
 	const first, second, bar = paperHigh + 18, paperHigh + 38, paperHigh + 52
 	long := p.bar()
-	w.Put(`<text class="dim-text" x="0" y="%">%</text>`, n(first), p.r.Word(p.d.Title))
+	title, of := p.r.Word(p.d.Title), p.across*p.down
+	if p.name != "" {
+		title += " · " + p.name
+	}
+	w.Put(`<text class="dim-text plan-title" x="0" y="%">%</text>`, n(first), fitting(title, of > 1))
+	says := p.r.Line(p.d.Says)
+	if p.marked {
+		says += " " + p.r.Word("The same letter is the same cut.")
+	}
+	for i, line := range lines(says) {
+		w.Put(`<text class="note-text plan-key" x="0" y="%">%</text>`, n(paperHigh+74+12*float64(i)), line)
+	}
 	w.Put(`<text class="dim-text plan-scale" x="0" y="%">%</text>`, n(second), p.says())
 	w.Put(`<text class="note-text" x="%" y="%" text-anchor="end">%</text>`, n(paperWide), n(second),
 		p.r.Line(words.Say("Print at 100 %. The bar is then {long} long on the paper.", words.Is("long", long/unit.Length(p.to), onPaper))))
@@ -182,7 +197,7 @@ func (p *paper) strip(w *markup.Writer, i int) {
 	}
 	w.Put(`<path class="line s-outline plan-bar" fill="none" d="M0 %h%v6H0z"/><text class="note-text" x="%" y="%">%</text>`,
 		n(bar), n(4*each), n(4*each+8), n(bar+8), p.r.Style.Print(unit.Fig(long, onSite)))
-	if of := p.across * p.down; of > 1 {
+	if of > 1 {
 		w.Put(`<text class="dim-text" x="%" y="%" text-anchor="end">%</text>`, n(paperWide-float64(p.across)*10-8), n(first),
 			p.r.Line(words.Say("Sheet {n} of {all}", words.Is("n", unit.Count(i+1), unit.Whole1), words.Is("all", unit.Count(of), unit.Whole1))))
 		for other := range of {
@@ -211,6 +226,30 @@ func (p *paper) says() string {
 		return p.r.Line(words.Say("Scale 1:{to}", to))
 	}
 	return p.r.Line(words.Say("Scale 1:{to} ({inch} = 1 ft)", to, words.Is("inch", inch, perFoot)))
+}
+
+// lines parts a text into lines as wide as a sheet, in letters of 11 px.
+func lines(text string) (all []string) {
+	for word := range strings.FieldsSeq(text) {
+		if last := len(all) - 1; last >= 0 && utf8.RuneCountInString(all[last]+word) < 106 {
+			all[last] += " " + word
+		} else {
+			all = append(all, word)
+		}
+	}
+	return all
+}
+
+// fitting is as much of a title as a sheet's width holds, or what is left of it beside the number of the sheet.
+func fitting(title string, numbered bool) string {
+	room := 70 // bold letters of 9 px
+	if numbered {
+		room = 45
+	}
+	if letters := []rune(title); len(letters) > room {
+		return string(letters[:room-1]) + "…"
+	}
+	return title
 }
 
 // bar is the longest round length that is no more than a third of the sheet's width on paper.

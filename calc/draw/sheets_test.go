@@ -141,3 +141,62 @@ func TestOnePath(t *testing.T) {
 	require.Len(t, paths, 1)
 	assert.Equal(t, 100, strings.Count(paths[0].attr("d"), "Z"))
 }
+
+// A dimension line stands clear of a wall, and so does its figure: on paper a wall is as deep as it is, and letters are as high as ever. The wall is 0.3 m
+// deep at 1:50, that is 6 mm; the line asks to stand 17 px, 4.5 mm, off its near side.
+func TestAFigureStandsClearOfAWall(t *testing.T) {
+	const wide, high, deep = 6 * unit.Metre, 8 * unit.Metre, 0.3 * unit.Metre
+	d := &calc.Drawing{Title: "Plan", Says: words.Say("A plan."), Plan: true}
+	d.Areas(calc.Outline, [][]calc.Point{{{X: 0, Y: 0}, {X: wide, Y: 0}, {X: wide, Y: high}, {X: 0, Y: high}}})
+	d.Box(calc.Concrete, wide, 0, deep, high)
+	d.Dim(calc.Point{X: wide, Y: high}, calc.Point{X: wide, Y: high / 2}, 1.3, unit.Fig(high/2, unit.FootMetre))
+	_, sheets, _ := printed(t, d, unit.Metric)
+	require.Len(t, sheets, 1)
+	assert.Equal(t, "Scale 1:50", find(sheets[0], "plan-scale")[0].Text)
+	onPlan := find(sheets[0], "plan-paper")[0]
+	outer := float64(wide+deep) / 1000 / 50 * 96 / 25.4
+	figure := find(onPlan, "dim-text")[0]
+	assert.Contains(t, figure.attr("transform"), "rotate(-90 ")
+	assert.Greater(t, value(t, figure.attr("x"))-13, outer, "letters of 13 px, along the wall")
+	line := find(onPlan, "dim")
+	xs := number.FindAllString(line[len(line)-1].attr("d"), -1)
+	assert.Greater(t, value(t, xs[0]), outer+5, "the line is not taken for the wall's edge")
+	assert.Less(t, value(t, xs[0]), outer+30, "nor is it far off")
+}
+
+// Each sheet of a plan says whose it is and what its letters and lines are; a name too long for it is cut short, and keeps off the number of the sheet.
+func TestASheetSaysWhoseItIs(t *testing.T) {
+	r := words.Reader{Language: words.English, Style: unit.Style{System: unit.Metric, Decimal: '.'}}
+	d := plan(25*unit.Metre, 14*unit.Metre, unit.Metre)
+	d.Says = words.Say("A plan.")
+	d.Mark(calc.Point{X: unit.Metre, Y: unit.Metre}, unit.Metre, words.Say("{mark}", words.Text("mark", "A")))
+	for _, c := range []struct{ name, title string }{
+		{"North terrace · Town", "Plan · North terrace · Town"},
+		{strings.Repeat("é", 300), "Plan · " + strings.Repeat("é", 37) + "…"},
+	} {
+		sheets := parse(t, "<div>"+draw.Of(c.name, d, "p", r)+"</div>").Children[1:]
+		require.Len(t, sheets, 6)
+		for _, s := range sheets {
+			assert.Equal(t, c.title, find(s, "plan-title")[0].Text)
+			assert.Equal(t, "A plan. The same letter is the same cut.", find(s, "plan-key")[0].Text)
+		}
+	}
+	_, sheets, _ := printed(t, plan(2*unit.Metre, 3*unit.Metre, unit.Metre), unit.Metric)
+	assert.Equal(t, "Plan", find(sheets[0], "plan-title")[0].Text)
+	assert.Equal(t, "A plan.", find(sheets[0], "plan-key")[0].Text, "no letters, no word of them")
+}
+
+// What a plan says of itself is written in lines that the sheet holds, all of it, above the sheet's lower edge.
+func TestTheKeyOfAPlanFits(t *testing.T) {
+	d := plan(2*unit.Metre, 3*unit.Metre, unit.Metre)
+	d.Says = words.Say(words.Msg(strings.TrimSpace(strings.Repeat("Thick lines are soft joints, chain lines are chalk lines. ", 6))))
+	_, sheets, _ := printed(t, d, unit.Metric)
+	var all []string
+	for _, line := range find(sheets[0], "plan-key") {
+		assert.LessOrEqual(t, float64(len(line.Text))*11*0.57, 178/25.4*96, "letters of 11 px, on average not wider than 0.57 of it")
+		assert.Less(t, value(t, line.attr("y"))+3, value(t, strings.Fields(sheets[0].attr("viewBox"))[3]))
+		all = append(all, line.Text)
+	}
+	assert.Len(t, all, 4)
+	assert.Equal(t, string(d.Says.Msg), strings.Join(all, " "))
+}

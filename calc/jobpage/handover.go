@@ -158,7 +158,7 @@ func (v *View) drawings(w *writer) {
 
 func (v *View) drawing(w *writer, d *calc.Drawing, name string, n int) {
 	w.Put(`<figure class="drawing">`)
-	w.Markup(draw.SVG(d, "paper-drawing-"+countdown.Pad(int64(n), 1), w.r))
+	w.Markup(draw.Of(join(v.Job.Name, v.place()), d, "paper-drawing-"+countdown.Pad(int64(n), 1), w.r))
 	w.Put(`<figcaption><b>%</b> %</figcaption></figure>`, name, w.r.Line(d.Says))
 }
 
@@ -173,11 +173,25 @@ func (w *writer) table(title words.Msg, heads ...words.Msg) {
 
 // row writes one row, its first cell as the head of it.
 func (w *writer) row(cells ...string) {
-	w.Put(`<tr><th scope="row" dir="auto">%</th>`, cells[0])
+	w.Put(`<tr><th scope="row" dir="auto" class="%">%</th>`, breaks(cells[0]), cells[0])
 	for _, c := range cells[1:] {
-		w.Put(`<td dir="auto">%</td>`, c)
+		w.Put(`<td dir="auto" class="%">%</td>`, breaks(c), c)
 	}
 	w.Put(`</tr>`)
+}
+
+// breaks is the class of a cell. A word so long that it would push the others off the paper may be broken anywhere, and no other; what is as short as
+// a figure and its unit stays on one line.
+func breaks(text string) string {
+	if len(text) <= 12 {
+		return "whole"
+	}
+	for word := range strings.FieldsSeq(text) {
+		if len(word) > 20 {
+			return "long"
+		}
+	}
+	return ""
 }
 
 func (w *writer) endTable() { w.Put(`</tbody></table></div></section>`) }
@@ -338,6 +352,9 @@ func (v *View) sources(w *writer) {
 	cite := func(s *source.Source) {
 		whole := *s
 		whole.Place = ""
+		if whole.Edition == source.Undated {
+			whole.Edition = w.r.Word("no date known")
+		}
 		text := page.Cite(w.r, &whole)
 		if s.Title != "" && !seen[text] {
 			seen[text] = true
@@ -349,5 +366,5 @@ func (v *View) sources(w *writer) {
 			cite(s.Steps[i].Cite)
 		}
 	})
-	w.put(`</ul><p class="paper-note">%</p></section>`, "Each is named with its edition or date. Where a line of a sum has no source it says so on its own page.")
+	w.put(`</ul><p class="paper-note">%</p></section>`, "Each is named with its edition or date, or says that none is known. Where a line of a sum has no source it says so on its own page.")
 }

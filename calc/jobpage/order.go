@@ -15,7 +15,7 @@ const orderOf = "takeoff"
 // order that the job has among its sums, if it has one.
 func (v *View) order(now countdown.Instant) string {
 	w := v.writer()
-	w.put(`<article class="paper"><header><p class="of-stage">%</p>`, "Order")
+	w.put(`<article class="paper"><header><p class="of-stage">%</p>`, "Order for the job")
 	w.Put(`<h1 dir="auto">%</h1><dl class="paper-facts">`, v.Job.Name)
 	v.fact(w, "Place", v.place())
 	v.fact(w, "Crew", v.Job.HandOver.Crew)

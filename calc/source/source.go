@@ -27,11 +27,14 @@ func (b Basis) Says() words.Msg {
 	return "by definition"
 }
 
+// Undated is the edition of a source that bears no date, or none that the project knows: a date is never guessed.
+const Undated = ""
+
 // Source is one outside source. Title, Edition and Place are written as the
 // source writes them and are not translated.
 type Source struct {
 	Title   string
-	Edition string
+	Edition string // its edition or date, or Undated
 	Place   string // clause, page or table
 	URL     string
 	Basis   Basis
