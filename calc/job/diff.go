@@ -337,8 +337,12 @@ func join(base, theirs, mine *Job) *Job {
 	for n := range toLists {
 		toLists[n].join(&wasLists[n], &otherLists[n], &ownLists[n])
 	}
-	if theirs.Weather.When > mine.Weather.When {
-		choose(m.Weather.cells(), base.Weather.cells(), theirs.Weather.cells(), mine.Weather.cells(), true)
+	if w, a, b := &base.Weather, &theirs.Weather, &mine.Weather; *a != *w && *b != *w {
+		choose(m.Weather.cells(), w.cells(), a.cells(), b.cells(), a.When > b.When)
+		// Its time is that of its oldest reading, which is no older than the older of the two.
+		if m.Weather.When = min(a.When, b.When); m.Weather.When == 0 {
+			m.Weather.When = max(a.When, b.When)
+		}
 	}
 	return m
 }

@@ -157,7 +157,7 @@ func TestJoin(t *testing.T) {
 	assert.Equal(t, "Mine", j.Place, "where both changed one thing, mine")
 	assert.Empty(t, j.HandOver.Client, "what they cleared stays cleared")
 	assert.Equal(t, job.Entry{ID: "e1", Calculator: "slope", Name: "Renamed", Link: "v=1&drop=1+m", Changed: noon + 7}, j.Entries[0])
-	assert.Equal(t, job.Weather{When: noon + 3, Air: "5 °C", Humidity: "55 %", Surface: "20 °C", Wind: "1 km/h"}, j.Weather)
+	assert.Equal(t, job.Weather{When: noon + 2, Air: "5 °C", Humidity: "55 %", Surface: "20 °C", Wind: "1 km/h"}, j.Weather, "as old as the older of the two may be")
 	assert.Equal(t, base.Mixes[1:], j.Mixes)
 	assert.Empty(t, j.Checks[0].Picture)
 	assert.Equal(t, "Theirs", j.Checks[1].Note, "taken out by one and changed by the other: it stays")
@@ -165,10 +165,34 @@ func TestJoin(t *testing.T) {
 	assert.Equal(t, []string{"n2", "m", "t"}, []string{j.Notes[0].ID, j.Notes[1].ID, j.Notes[2].ID})
 	assert.EqualValues(t, 8, j.Revision, "to be kept in the place of theirs")
 	assert.EqualValues(t, noon+20, j.Changed)
+	j, _ = job.Join(base, theirs, mine, noon+1)
+	assert.Equal(t, theirs.Changed, j.Changed, "a clock that is behind makes it no older")
+	for _, early := range []*job.Job{mine, theirs} {
+		created := early.Created
+		early.Created = 5
+		j, _ = job.Join(base, theirs, mine, noon+20)
+		assert.EqualValues(t, 5, j.Created)
+		j, _ = job.Merge(theirs, mine, noon+20)
+		assert.EqualValues(t, 5, j.Created)
+		early.Created = created
+	}
 
+	mine.Weather.Air = "6 °C"
 	theirs.Entries[0].Link = "v=1&drop=2+m"
 	j, _ = job.Join(base, theirs, mine, noon+20)
 	assert.Equal(t, "v=1&drop=2+m", j.Entries[0].Link, "of an entry that both changed, the later")
+	assert.Equal(t, "5 °C", j.Weather.Air, "and of the weather")
+	mine.Weather = job.Weather{}
+	j, _ = job.Join(base, theirs, mine, noon+20)
+	assert.Equal(t, job.Weather{When: noon + 3, Air: "5 °C"}, j.Weather, "cleared by one and measured by the other")
+	theirs.Weather = base.Weather
+	j, _ = job.Join(base, theirs, mine, noon+20)
+	assert.Equal(t, job.Weather{}, j.Weather)
+
+	j, problems = job.Join(nil, theirs, mine, noon+20)
+	require.Empty(t, problems)
+	assert.Len(t, j.Notes, 4, "with nothing in common to begin with, nothing goes")
+	assert.Len(t, j.Mixes, 5)
 
 	theirs.Newer = 2
 	j, problems = job.Join(base, theirs, mine, noon+20)
@@ -556,6 +580,22 @@ func TestDiffShowsThePlace(t *testing.T) {
 	long := strings.Repeat("abcde ", 600)
 	said = oneChange(t, func(j *job.Job) { j.HandOver.Remarks = long + "END" })
 	assert.Contains(t, said, long+"END", "what is new is shown to its end")
+
+	assert.Equal(t, "Address: “"+strings.Repeat("a", 60)+" Street 1” is new.", oneChange(t, func(j *job.Job) { j.Address = strings.Repeat("a", 60) + " Street 1" }))
+	assert.Equal(t, "Remarks: “Two pavers of the same batch are left in the shed.” becomes “Two pavers of the same batch are left in the barn.”.",
+		oneChange(t, func(j *job.Job) { j.HandOver.Remarks = "Two pavers of the same batch are left in the barn." }), "what is short is shown whole")
+	assert.Contains(t, oneChange(t, func(j *job.Job) { j.Entries[0].Link += "&note=" }), "Entry: note – → ", "a pair with nothing in it is one")
+	far := oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&drop=75+mm&run=4.2+m&cross=" + strings.Repeat("1,", 20_000) })
+	assert.Less(t, len(far), 5000, "of a grid not all is told")
+	assert.Contains(t, far, " … ")
+
+	with, other := job.Demo(noon), job.Demo(noon)
+	with.Checks[0].Picture, other.Checks[0].Picture = onePixel, strings.Replace(onePixel, "6fpt", "6fpu", 1)
+	assert.Contains(t, changes(job.Diff(with, other))[0], "A6fptVAAAA", "two pictures of one size are told apart by their letters")
+	other.Checks[0].Picture = strings.Replace(onePixel, "==", "AA", 1)
+	if again, problems := job.Read(job.Write(other)); assert.Empty(t, problems) {
+		assert.Contains(t, changes(job.Diff(with, again))[0], "“1 × 1 px, 67 B” becomes “1 × 1 px, 69 B”")
+	}
 
 	name := func(to string) string { return oneChange(t, func(j *job.Job) { j.Name = to }) }
 	assert.Equal(t, "Name: “Courtyard (demo job)” becomes “Court[U+200B]yard (demo job)”.", name("Court\u200byard (demo job)"))

@@ -15,7 +15,8 @@ type Preview struct {
 	merged   *job.Job // both together: what stands in one alone is lost from neither
 	Record   string   // what was read: a newer program's record is kept as it is
 	Problems []job.Problem
-	Blocked  Trouble // why it cannot be kept over what there is
+	Blocked  Trouble           // why it cannot be kept over what there is
+	ahead    countdown.Instant // the latest of its times, where by this phone's clock that is still to come; 0: none is
 }
 
 // Look reads a file's text.
@@ -36,7 +37,13 @@ func LookPacked(fragment string) *Preview {
 
 // Against compares it with what is kept of the same job, nil for nothing.
 func (p *Preview) Against(old *job.Job, now countdown.Instant) {
-	p.Old = old
+	p.Old, p.ahead = old, 0
+	if p.New != nil {
+		// A clock may be out by a zone; by more than a day it is wrong, or somebody would have the last word.
+		if last := p.New.Latest(); last-now > day {
+			p.ahead = last
+		}
+	}
 	switch {
 	case old == nil || p.New == nil:
 	case old.Newer != 0 || p.New.Newer != 0:
@@ -46,8 +53,11 @@ func (p *Preview) Against(old *job.Job, now countdown.Instant) {
 	}
 }
 
-// mostProblems and mostChanges are how many lines of each are shown.
-const mostProblems, mostChanges = 12, 40
+// mostProblems and mostNew are how many lines of what is wrong and of what is new are shown. What changes or goes is shown always, all of it:
+// what is to be hidden must not be put under many others.
+const mostProblems, mostNew = 12, 40
+
+const day = 24 * 60 * minute
 
 func (p *Preview) html(b *Book) string {
 	w := b.writer()
@@ -68,6 +78,14 @@ func (p *Preview) html(b *Book) string {
 			b.changes(w, job.Diff(p.Old, p.merged))
 		}
 		b.problems(w, p.Problems)
+	}
+	if p.ahead != 0 {
+		w.Put(`<div class="caution caution-care"><b>%</b> %`, b.Reader.Word("Take care"), b.Reader.Line(words.Say(
+			"By this phone’s clock this holds a time that is still to come: {when}. A clock was wrong, or somebody changed it by hand.", words.Also("when", b.stamp(p.ahead)))))
+		if p.merged != nil {
+			w.put(` %`, "Where both hold something else, the later time decides. Look at each line here before you take it.")
+		}
+		w.Put(`</div>`)
 	}
 	if p.New != nil && p.New.Newer != 0 {
 		w.put(`<p class="note">%</p>`, "It was written by a newer Setbook. It is kept as it is and can only be looked at here.")
@@ -107,14 +125,30 @@ func (b *Book) changes(w *writer, list []job.Change) {
 		w.put(`<p>%</p>`, "There is no difference.")
 		return
 	}
+	// What changes or goes comes before what is new.
+	var said, fresh []string
+	for i := range list {
+		if line := b.Reader.Line(list[i].Says); list[i].New {
+			fresh = append(fresh, line)
+		} else {
+			said = append(said, line)
+		}
+	}
+	shown := min(len(fresh), mostNew)
+	b.lines(w, append(said, fresh[:shown]...))
+	if rest := fresh[shown:]; len(rest) > 0 {
+		w.Put(`<details class="fold job-fold" data-fold="changes"><summary>%</summary><div>`, b.Reader.Line(words.Say("And {count} more that are new.", count("count", len(rest)))))
+		b.lines(w, rest)
+		w.unfold()
+	}
+}
+
+func (b *Book) lines(w *writer, list []string) {
 	w.Put(`<ul class="job-changes">`)
-	for i := range list[:min(len(list), mostChanges)] {
-		w.Put(`<li dir="auto">%</li>`, b.Reader.Line(list[i].Says))
+	for _, line := range list {
+		w.Put(`<li dir="auto">%</li>`, line)
 	}
 	w.Put(`</ul>`)
-	if rest := len(list) - mostChanges; rest > 0 {
-		w.Put(`<p>%</p>`, b.Reader.Line(words.Say("And {count} more.", count("count", rest))))
-	}
 }
 
 // Taken is the job to keep, once it was said so: over the one that is kept (its revision is the one to compare with), or beside it
