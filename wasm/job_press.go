@@ -169,7 +169,7 @@ func (d *desk) beginJob(j *job.Job, raw string, was int64) {
 			d.copyJob(context.Background(), j.ID, head.Text(), raw)
 		}
 	default:
-		_, err = d.keepOne(j, was)
+		_, _, err = d.keepOne(j, was)
 	}
 	if err == nil {
 		d.goTo(j.ID)

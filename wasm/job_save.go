@@ -39,9 +39,9 @@ func (d *desk) saveView(v *jobpage.View) {
 		}()
 		for err = nil; err == nil && v.Unkept; {
 			v.Unkept = false
-			v.Unfit, err = d.keepOne(v.Job, v.Job.Revision)
-			if err == nil {
-				v.Base = v.Job.Clone()
+			var kept *job.Job
+			if kept, v.Unfit, err = d.keepOne(v.Job, v.Job.Revision); err == nil {
+				v.Base = kept // not the job as it stands by now: more may have been changed meanwhile
 			}
 		}
 		if errors.Is(err, jobpage.Conflict) {
@@ -51,28 +51,28 @@ func (d *desk) saveView(v *jobpage.View) {
 }
 
 // keepOne keeps a job as it stands now in the place of the one of a revision. It blocks until the browser says that it is kept. What
-// could not be read again is not kept. A database that was closed under the page is opened once more.
-func (d *desk) keepOne(j *job.Job, was int64) (unfit []job.Problem, err error) {
+// could not be read again is not kept. A database that was closed under the page is opened once more. It gives the job as it was kept.
+func (d *desk) keepOne(j *job.Job, was int64) (next *job.Job, unfit []job.Problem, err error) {
 	c := &d.clerk
 	if c.store == nil {
-		return nil, errNoStorage
+		return nil, nil, errNoStorage
 	}
-	next := j.Clone()
+	next = j.Clone()
 	next.Revision++
 	next.Changed = now()
 	record, head := job.Write(next), jobpage.HeadOf(next)
 	if !job.Takes(record) {
-		return nil, jobpage.TooLarge
+		return nil, nil, jobpage.TooLarge
 	}
 	if _, unfit = job.Read(record); len(unfit) > 0 {
-		return unfit, jobpage.Unfit
+		return nil, unfit, jobpage.Unfit
 	}
 	err = c.store.swapJob(context.Background(), j.ID, was, head.Text(), record)
 	if troubleOf(err) == jobpage.Failed {
 		report(err.Error())
 		opened, again := openStore(context.Background())
 		if again != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		d.store, c.store = opened, opened
 		err = c.store.swapJob(context.Background(), j.ID, was, head.Text(), record)
@@ -81,7 +81,7 @@ func (d *desk) keepOne(j *job.Job, was int64) (unfit []job.Problem, err error) {
 		j.Revision, j.Changed = next.Revision, next.Changed
 		d.copyJob(context.Background(), j.ID, head.Text(), record)
 	}
-	return nil, err
+	return next, nil, err
 }
 
 // markKept shows the state in the document, for the style sheet and for whoever watches the page from outside.
@@ -142,8 +142,9 @@ func (d *desk) putTogether(ctx context.Context, v *jobpage.View) {
 		d.refreshJob("")
 		return
 	}
-	joined.Revision = v.Theirs.Revision
+	theirs := v.Theirs
 	v.Replace(joined)
+	v.Base = theirs // what is joined is not kept yet
 	if d.clerk.view == v {
 		d.writeJob()
 	}
@@ -155,7 +156,8 @@ func (d *desk) putTogether(ctx context.Context, v *jobpage.View) {
 func (d *desk) revive(v *jobpage.View) {
 	d.beside(func(ctx context.Context) {
 		_, record, err := d.clerk.store.readJob(ctx, v.Job.ID)
-		next := v.Job.Clone()
+		before, next := v.Job.Clone(), v.Job.Clone()
+		v.Unkept = false
 		if theirs, _ := job.Read(record); err == nil && theirs != nil {
 			if joined, problems := job.Join(v.Base, theirs, next, now()); len(problems) == 0 {
 				next = joined
@@ -163,17 +165,24 @@ func (d *desk) revive(v *jobpage.View) {
 			}
 		}
 		if err == nil {
-			v.Unfit, err = d.keepOne(next, jobpage.Revived)
+			_, v.Unfit, err = d.keepOne(next, jobpage.Revived)
 		}
 		if err == nil {
-			v.Unkept = false
-			v.Replace(next)
-			v.SavedAt = now()
+			// What was changed while it was on its way goes with the next save.
+			if joined, problems := job.Join(before, next, v.Job, now()); v.Unkept && len(problems) == 0 {
+				v.Replace(joined)
+				v.Base = next
+				d.saveView(v)
+			} else {
+				v.Replace(next)
+				v.SavedAt = now()
+			}
 			if d.clerk.view == v {
 				d.writeJob()
 			}
 			return
 		}
+		v.Unkept = true
 		if v.Trouble = troubleOf(err); v.Trouble == jobpage.Conflict {
 			v.Theirs, _, _, _ = d.clerk.readJob(ctx, v.Job.ID) // another page was there first
 		}

@@ -202,7 +202,7 @@ func (d *desk) changeJob(change func(*job.Job) error) error {
 		if err := change(&next); err != nil {
 			return err
 		}
-		_, err := d.keepOne(&next, next.Revision)
+		_, _, err := d.keepOne(&next, next.Revision)
 		if err == nil {
 			c.strip.Job = &next
 			return nil

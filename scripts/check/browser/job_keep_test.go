@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"setbook/calc/job"
+	"setbook/calc/jobpage"
 	"setbook/scripts/internal/browser"
 )
 
@@ -122,6 +123,54 @@ func TestBothPagesKeepWhatWasTyped(t *testing.T) {
 	assert.Equal(t, "Mill Lane 1", j.Address, "typed here, and nowhere else")
 	assert.Equal(t, "New town", j.Place, "typed there, and not here since")
 	assert.ElementsMatch(t, []string{"mine", "theirs"}, v.noted(id))
+}
+
+// A third page saves just as two are put together: what was typed here outlives that, too.
+func TestAThirdPageSavesMeanwhile(t *testing.T) {
+	v := begin(t, browser.Phone, `{ const real = IDBDatabase.prototype.transaction; IDBDatabase.prototype.transaction = function (stores, mode) {
+		if (window.third && mode === "readwrite" && [].concat(stores).includes("jobs")) { const [id, head, record] = window.third; window.third = null;
+			const t = real.call(this, ["jobs", "jobheads"], "readwrite"); t.objectStore("jobs").put(record, id); t.objectStore("jobheads").put(head, id) }
+		return real.apply(this, arguments) } }`)
+	id := v.beginJob("North terrace")
+	other := look(t, shared, v.site, browser.Phone)
+	other.openJob("job/#job=" + id)
+	other.fill("place", "New town")
+	other.saved()
+	v.fill("address", "Mill Lane 1")
+	v.unsaved()
+	third := v.kept(id)
+	third.Revision++
+	third.Notes = append(third.Notes, job.Note{ID: "third", When: third.Changed, Text: "of the third page"})
+	head := jobpage.HeadOf(third)
+	eval[bool](v, `!!(window.third = [`+quote(id)+`, `+quote(head.Text())+`, `+quote(job.Write(third))+`])`)
+	v.jobDo("both")
+	v.wait(`window.third === null`)
+	v.unsaved()
+	v.jobDo("both")
+	v.saved()
+	j := v.kept(id)
+	assert.Equal(t, []string{"New town", "Mill Lane 1"}, []string{j.Place, j.Address})
+	assert.Equal(t, []string{"of the third page"}, v.noted(id))
+}
+
+// What is typed while a save is on its way is no part of what that save kept.
+func TestTypingDuringASaveOutlivesAConflict(t *testing.T) {
+	v := begin(t, browser.Phone, late)
+	id := v.beginJob("North terrace")
+	eval[bool](v, `!!(window.held = 3000)`)
+	v.note("first")
+	v.wait(inStore(`got(db.transaction("jobs").objectStore("jobs").get(` + quote(id) + `)).then(text => text.includes("first"))`))
+	v.fill("place", "Old town")
+	other := look(t, shared, v.site, browser.Phone)
+	other.openJob("job/#job=" + id)
+	other.note("second")
+	other.saved()
+	v.unsaved()
+	eval[bool](v, `!(window.held = 0)`)
+	v.jobDo("both")
+	v.saved()
+	assert.Equal(t, "Old town", v.kept(id).Place)
+	assert.ElementsMatch(t, []string{"first", "second"}, v.noted(id))
 }
 
 // A save that is on its way when the page turns to another job, or to another view of the same, is carried through, and so is what is
