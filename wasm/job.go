@@ -394,11 +394,12 @@ func replace(e *dom.BasicHTMLElement, html string) {
 	if focus != "" {
 		a, ok := find(e.Underlying(), focus)
 		if !ok { // it is gone: the first thing that can be pressed in its place
-			a, ok = find(e.Underlying(), "summary, a, button")
+			if a, ok = find(e.Underlying(), "summary, a, button"); !ok {
+				e.SetAttribute("tabindex", "-1")
+				a = e
+			}
 		}
-		if ok {
-			a.Focus()
-		}
+		a.Focus()
 	}
 }
 

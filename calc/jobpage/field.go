@@ -1,6 +1,7 @@
 package jobpage
 
 import (
+	"sort"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -178,47 +179,44 @@ func (v *View) since(f *field) countdown.Instant {
 	return v.Job.Weather.When
 }
 
-// span is when the oldest and the newest of the readings were entered, and which is the last that is much older than the newest.
-func (v *View) span() (oldest, newest countdown.Instant, old *field) {
+// readings are the fields of the weather in which something stands, the one that was entered first at the head.
+func (v *View) readings() (list []*field) {
 	for i := range fields {
 		if f := &fields[i]; f.weather() && *f.at(v.Job) != "" {
-			at := v.since(f)
-			if oldest == 0 || at < oldest {
-				oldest = at
-			}
-			newest = max(newest, at)
+			list = append(list, f)
 		}
 	}
-	for i := range fields {
-		if f := &fields[i]; f.weather() && *f.at(v.Job) != "" && newest-v.since(f) > tooOld {
-			old = f
-		}
-	}
-	return oldest, newest, old
+	sort.SliceStable(list, func(i, j int) bool { return v.since(list[i]) < v.since(list[j]) })
+	return list
 }
 
 // date gives the weather the time of its oldest reading, none where there is none, and reports whether that is another.
 func (v *View) date() bool {
-	was := v.Job.Weather.When
-	v.Job.Weather.When, _, _ = v.span()
-	return v.Job.Weather.When != was
+	was, oldest := v.Job.Weather.When, countdown.Instant(0)
+	if list := v.readings(); len(list) > 0 {
+		oldest = v.since(list[0])
+	}
+	v.Job.Weather.When = oldest
+	return oldest != was
 }
 
-// still takes every reading as confirmed now.
-func (v *View) still(now countdown.Instant) bool {
-	for i := range fields {
-		if f := &fields[i]; f.weather() && *f.at(v.Job) != "" {
-			v.confirm(f, now)
-		}
+// old reports whether a reading is much older than the newest, and whether it is the oldest of all.
+func (v *View) old(f *field) (old, oldest bool) {
+	if !f.weather() || *f.at(v.Job) == "" {
+		return false, false
 	}
-	return v.date()
+	list := v.readings()
+	return v.since(list[len(list)-1])-v.since(f) > tooOld, f == list[0]
 }
 
 // Act is Press with what goes before and after it: a line with a text that is too long for the record is not put into it. Where
 // nothing was, wants is the key of the field of that line that is to be put right, or "".
 func (v *View) Act(do, what string, now countdown.Instant, id string) (changed bool, wants string) {
 	if do == "still" && !v.readOnly() {
-		return v.still(now), ""
+		for _, f := range v.readings() {
+			v.confirm(f, now)
+		}
+		return v.date(), ""
 	}
 	for i := range fields {
 		if f := &fields[i]; f.of(do) && f.in == nil && v.long(f.key, f.clean(v.typed[f.key]), f.most) {
@@ -335,13 +333,14 @@ func (v *View) ask(w *writer, key string) {
 // note says under a field what is wrong with it, or what helps.
 func (v *View) note(f *field) string {
 	w := v.writer()
-	_, newest, last := v.span()
+	old, oldest := v.old(f)
 	switch {
 	case v.Invalid(f.key):
 		return v.bad(f.key)
-	case f.weather() && *f.at(v.Job) != "" && newest-v.since(f) > tooOld:
+	case old:
 		w.Put(`<span>%</span> `, w.r.Line(words.Say("Last entered {when}. Still right?", words.Also("when", v.stamp(v.since(f))))))
-		if f == last && !v.readOnly() {
+		if oldest && !v.readOnly() {
+			w.Put(`<br>`)
 			w.do("still", "", "All still right", "")
 		}
 	case f.in == job.Powder.Input:
@@ -353,9 +352,12 @@ func (v *View) note(f *field) string {
 }
 
 // bad says what is wrong with a field, if anything is.
-func (v *View) bad(key string) string {
-	w := v.writer()
-	if l, ok := v.wrong[key]; ok {
+func (v *View) bad(key string) string { return v.wrongly(v.wrong[key]) }
+
+// wrongly writes what is wrong with a field; no words: nothing is.
+func (b *Book) wrongly(l words.Line) string {
+	w := b.writer()
+	if l.Msg != "" {
 		w.Put(`<span class="note-bad">%</span>`, w.r.Line(l))
 	}
 	return w.String()

@@ -23,7 +23,7 @@ type List struct {
 	Preview *Preview // of what would be imported
 	Sure    string   // the ID of the deleted job of which it is asked whether it is to go for good
 
-	long map[string]words.Line // what is too long for a new job, by its field
+	long [len(newFields)]words.Line // what is wrong with each field of a new job
 }
 
 // newFields are those of a job that begins.
@@ -38,34 +38,25 @@ func (l *List) Type(key, text string) {
 	if key == "query" {
 		l.Query = text
 	}
-	for _, f := range newFields {
-		if f.key == key {
-			if l.long == nil {
-				l.long = map[string]words.Line{}
-			}
-			l.long[key] = tooLong(job.Clean(text, len(text)), f.most)
+	for i := range newFields {
+		if f := &newFields[i]; f.key == key {
+			l.long[i] = tooLong(job.Clean(text, len(text)), f.most)
 		}
 	}
 }
 
 // Wants is the key of a field of the new job that is to be put right first, or "".
 func (l *List) Wants() string {
-	for _, f := range newFields {
-		if l.long[f.key].Msg != "" {
-			return f.key
+	for i := range l.long {
+		if l.long[i].Msg != "" {
+			return newFields[i].key
 		}
 	}
 	return ""
 }
 
 // note says what is wrong with a field of the new job.
-func (l *List) note(key string) string {
-	w := l.writer()
-	if says := l.long[key]; says.Msg != "" {
-		w.Put(`<span class="note-bad">%</span>`, w.r.Line(says))
-	}
-	return w.String()
-}
+func (l *List) note(i int) string { return l.wrongly(l.long[i]) }
 
 // HTML is the whole page.
 func (l *List) HTML(now countdown.Instant) string {
@@ -95,7 +86,7 @@ func (l *List) HTML(now countdown.Instant) string {
 func (l *List) Parts(now countdown.Instant) []page.Part {
 	return []page.Part{{Name: "kept", HTML: l.kept()}, {Name: "preview", HTML: l.preview()}, {Name: "found", HTML: l.found(now)},
 		{Name: "before", HTML: l.before()}, {Name: "gone", HTML: l.gone(now)},
-		{Name: "new-name", HTML: l.note("name")}, {Name: "new-place", HTML: l.note("place")}}
+		{Name: "new-name", HTML: l.note(0)}, {Name: "new-place", HTML: l.note(1)}}
 }
 
 func (l *List) kept() string {
@@ -173,7 +164,7 @@ func (l *List) gone(now countdown.Instant) string {
 		} else {
 			// What keeps the job stands where the first press fell: a glove that presses twice has kept it.
 			rows.do("spare", h.ID, "Keep it", h.Name)
-			rows.Put(`</div><div class="job-trouble"><p role="alert">%</p><div class="job-add"><button type="button" data-job-do="erase-sure" data-job-id="%">%</button></div></div></li>`,
+			rows.Put(`</div><div class="job-trouble"><p role="alert">%</p><div class="count-acts job-add"><button type="button" data-job-do="erase-sure" data-job-id="%">%</button></div></div></li>`,
 				l.Reader.Word("Nothing brings it back then, unless you have its file."), h.ID, l.Reader.Line(words.Say("Really delete {name} for good", words.Text("name", job.Clean(h.Name, 40)))))
 		}
 		lately = lately || now-h.Gone < tenMinutes

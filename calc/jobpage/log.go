@@ -68,10 +68,10 @@ func (v *View) bags(count unit.Number) string {
 
 // bagWords are the reader's own words for one bag and for more.
 func (v *View) bagWords() [2]string {
-	word := func(count unit.Number) string {
-		return strings.ToLower(strings.TrimSpace(strings.Trim(v.bags(count), "0123456789")))
+	word := func(count unit.Number, figure string) string {
+		return strings.ToLower(strings.TrimSpace(strings.Replace(v.bags(count), figure, "", 1)))
 	}
-	return [2]string{word(1), word(2)}
+	return [2]string{word(1, "1"), word(2, "2")}
 }
 
 func (v *View) lot(lot string) string {

@@ -1,8 +1,6 @@
 package jobpage
 
 import (
-	"slices"
-
 	"setbook/calc/countdown"
 	"setbook/calc/job"
 	"setbook/calc/words"
@@ -69,15 +67,15 @@ func (s *Strip) Fed() string {
 
 // With is the job with the sum of the page in it, whatever another page has made of that sum: what is handed on as a file.
 func (s *Strip) With(calculator, link string, now countdown.Instant) *job.Job {
-	j, own := *s.Job, *s
-	j.Entries, own.Known = slices.Clone(j.Entries), ""
+	j, own := s.Job.Clone(), *s
+	own.Known = ""
 	for _, e := range j.Entries {
 		if e.ID == s.Entry {
 			own.Known = e.Link
 		}
 	}
-	own.Put(&j, calculator, link, now)
-	return &j
+	own.Put(j, calculator, link, now)
+	return j
 }
 
 // Open finds the entry that the page was opened with, and gives its link; "" where the job has no such entry of that calculator.
