@@ -17,7 +17,7 @@ const (
 	millimetre = 96 / 25.4
 	paperWide  = 178 * millimetre
 	paperHigh  = 218 * millimetre
-	foot       = 30 * millimetre
+	foot       = 27 * millimetre
 	lap        = 10 * millimetre // a sheet shows so much again of what the one beside it shows
 	mostSheets = 9
 )
@@ -169,7 +169,7 @@ func (p *paper) joins(w *markup.Writer, column, row int) {
 // strip writes the title, the scale with a bar to check it by, what the letters are, and where the sheet lies among the others.
 func (p *paper) strip(w *markup.Writer, i int) {
 	n := markup.Number
-	const first, second, bar = paperHigh + 18, paperHigh + 38, paperHigh + 52
+	const first, second, bar, key = paperHigh + 15, paperHigh + 33, paperHigh + 42, paperHigh + 62
 	long := p.bar()
 	title, of := p.r.Word(p.d.Title), p.across*p.down
 	if p.name != "" {
@@ -181,7 +181,7 @@ func (p *paper) strip(w *markup.Writer, i int) {
 		says += " " + p.r.Word("The same letter is the same cut.")
 	}
 	for i, line := range lines(says) {
-		w.Put(`<text class="note-text plan-key" x="0" y="%">%</text>`, n(paperHigh+74+12*float64(i)), line)
+		w.Put(`<text class="note-text plan-key" x="0" y="%">%</text>`, n(key+12*float64(i)), line)
 	}
 	w.Put(`<text class="dim-text plan-scale" x="0" y="%">%</text>`, n(second), p.says())
 	w.Put(`<text class="note-text" x="%" y="%" text-anchor="end">%</text>`, n(paperWide), n(second),
