@@ -69,8 +69,8 @@ func (d *desk) openSpare() {
 					d.recollect(ctx, section)
 				}
 			}
-			for _, copy := range [...]*store{s, second} {
-				places, _ := copy.places(ctx)
+			for _, held := range [...]*store{s, second} {
+				places, _ := held.places(ctx)
 				for _, at := range places {
 					s.spare.add(at)
 				}
