@@ -179,3 +179,16 @@ func TestWhatAHandOverSheetSays(t *testing.T) {
 	v.anew("job/#job=" + id + "&view=order")
 	assert.Empty(t, eval[[]string](v, `[...document.querySelectorAll(".paper td")].filter(e => e.textContent.length < 12 && / /.test(e.textContent) && getComputedStyle(e).whiteSpace !== "nowrap").map(e => e.textContent)`))
 }
+
+// No page of a layout on paper is empty: the sheet of its plan fits a page of Letter, with the page turned before it.
+func TestNoPageOfALayoutIsEmpty(t *testing.T) {
+	v := begin(t, browser.Phone)
+	v.open("setout/")
+	v.wait(`document.querySelector('#setout [data-part="drawing"] .plan-sheet') && !document.querySelector("#setout").hasAttribute("data-working")`)
+	for name, size := range papers {
+		pdf, sheets := v.paper(size[0], size[1])
+		lines := written(t, pdf)
+		assert.Len(t, lines, sheets)
+		assert.NotContains(t, lines, 0, "on %s: %v", name, lines)
+	}
+}
