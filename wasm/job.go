@@ -393,13 +393,13 @@ func replace(e *dom.BasicHTMLElement, html string) {
 	}
 	if focus != "" {
 		a, ok := find(e.Underlying(), focus)
-		if !ok { // it is gone: the first thing that can be pressed in its place
+		if !ok { // it is gone: the first thing that can be pressed in its place, else the place itself
 			if a, ok = find(e.Underlying(), "summary, a, button"); !ok {
-				e.SetAttribute("tabindex", "-1")
-				a = e
+				a = wrap(e.Get("parentElement"))
+				a.SetAttribute("tabindex", "-1")
 			}
 		}
-		a.Focus()
+		a.Call("focus", map[string]any{"preventScroll": true})
 	}
 }
 

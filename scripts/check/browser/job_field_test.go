@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"setbook/calc/job"
 	"setbook/scripts/internal/browser"
 )
 
@@ -233,4 +234,39 @@ func TestAJobInSpanish(t *testing.T) {
 	assert.Equal(t, "2 bags", v.kept(id).Mixes[0].Amount)
 	assert.Contains(t, v.text(`[data-part="mixes"]`), "2 sacos")
 	assert.Equal(t, "Claro", v.text(`[data-theme-choice="light"]`))
+}
+
+// The weather is as old as its oldest reading: that is said under each old one, and one press says that all of them still hold.
+func TestTheWeatherIsAsOldAsItsOldestReading(t *testing.T) {
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	head := eval[string](v, inStore(`got(db.transaction("jobheads").objectStore("jobheads").get(`+quote(id)+`))`))
+	j := v.kept(id)
+	j.Weather.When -= 72 * 3_600_000
+	v.keepRecord(id, head, job.Write(j))
+	v.reload()
+	v.wait(`document.querySelector("#job").dataset.shown`)
+	v.fill("air", "")
+	v.put("air", eval[string](v, `(f => f.defaultValue)(document.querySelector('[data-job-field="air"]'))`)) // the same again
+	v.saved()
+	assert.Equal(t, j.Weather.When, v.kept(id).Weather.When, "the wind is three days old still")
+	assert.Empty(t, v.text(`[data-part="note-air"]`))
+	assert.Contains(t, v.text(`[data-part="note-wind"]`), "Last entered")
+	before := eval[int64](v, `Date.now()`)
+	v.jobDo("still")
+	v.saved()
+	assert.GreaterOrEqual(t, int64(v.kept(id).Weather.When), before)
+	assert.Empty(t, v.text(`[data-part="note-wind"]`))
+	assert.NotEqual(t, "body", v.focused(), "the focus stays where the button was")
+}
+
+// What a sum is for is refused in the same way, under its field, while it is typed.
+func TestWhatASumIsForThatIsTooLong(t *testing.T) {
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	before := v.kept(id)
+	v.put("entry-e1", strings.Repeat("w", 301))
+	v.wait(`document.querySelector('[data-part="note-entry-e1"]').innerText.includes("301 characters")`)
+	assert.Equal(t, 301, eval[int](v, `document.querySelector('[data-job-field="entry-e1"]').value.length`))
+	assert.Equal(t, before, v.kept(id))
 }
