@@ -260,7 +260,7 @@ func TestTheStripSaysWhatItShowsAndHelpsOut(t *testing.T) {
 	s.Other = true
 	assert.Contains(t, read(t, s.HTML(at)), "Shown as the job keeps it; the link held other figures.")
 
-	for trouble, button := range map[jobpage.Trouble]string{jobpage.Full: "again", jobpage.Failed: "again", jobpage.TooLarge: "again", jobpage.Conflict: "add"} {
+	for trouble, button := range map[jobpage.Trouble]string{jobpage.Full: "again", jobpage.Failed: "again", jobpage.TooLarge: "again", jobpage.Unfit: "again", jobpage.Conflict: "add"} {
 		s.Trouble = trouble
 		assert.Contains(t, s.HTML(at), `data-job-do="`+button+`"`)
 		assert.Contains(t, s.HTML(at), `data-job-do="file"`)

@@ -48,7 +48,7 @@ func (s *Strip) HTML(now countdown.Instant) string {
 		return w.String()
 	case Conflict:
 		w.do("add", "", "Add mine as another", "")
-	case Full, Failed, TooLarge:
+	case Full, Failed, TooLarge, Unfit:
 		w.do("again", "", "Try again", "")
 	}
 	w.do("file", "", "Save as a file", "") // of the job with this sum in it
