@@ -169,7 +169,7 @@ func (p *paper) joins(w *markup.Writer, column, row int) {
 // strip writes the title, the scale with a bar to check it by, what the letters are, and where the sheet lies among the others.
 func (p *paper) strip(w *markup.Writer, i int) {
 	n := markup.Number
-	const first, second, bar, key = paperHigh + 15, paperHigh + 33, paperHigh + 42, paperHigh + 62
+	const first, second, bar, below = paperHigh + 15, paperHigh + 33, paperHigh + 42, paperHigh + 62
 	long := p.bar()
 	title, of := p.r.Word(p.d.Title), p.across*p.down
 	if p.name != "" {
@@ -180,9 +180,7 @@ func (p *paper) strip(w *markup.Writer, i int) {
 	if p.marked {
 		says += " " + p.r.Word("The same letter is the same cut.")
 	}
-	for i, line := range lines(says) {
-		w.Put(`<text class="note-text plan-key" x="0" y="%">%</text>`, n(key+12*float64(i)), line)
-	}
+	p.key(w, says, below)
 	w.Put(`<text class="dim-text plan-scale" x="0" y="%">%</text>`, n(second), p.says())
 	w.Put(`<text class="note-text" x="%" y="%" text-anchor="end">%</text>`, n(paperWide), n(second),
 		p.r.Line(words.Say("Print at 100 %. The bar is then {long} long on the paper.", words.Is("long", long/unit.Length(p.to), onPaper))))
@@ -228,16 +226,20 @@ func (p *paper) says() string {
 	return p.r.Line(words.Say("Scale 1:{to} ({inch} = 1 ft)", to, words.Is("inch", inch, perFoot)))
 }
 
-// lines parts a text into lines as wide as a sheet, in letters of 11 px.
-func lines(text string) (all []string) {
-	for word := range strings.FieldsSeq(text) {
-		if last := len(all) - 1; last >= 0 && utf8.RuneCountInString(all[last]+word) < 106 {
-			all[last] += " " + word
-		} else {
-			all = append(all, word)
+// key writes a text in lines as wide as a sheet, in letters of 11 px.
+func (p *paper) key(w *markup.Writer, text string, y float64) {
+	for text != "" {
+		line, rest := text, ""
+		for utf8.RuneCountInString(line) > 106 {
+			i := strings.LastIndexByte(line, ' ')
+			if i < 0 {
+				break
+			}
+			line, rest = text[:i], text[i+1:]
 		}
+		w.Put(`<text class="note-text plan-key" x="0" y="%">%</text>`, markup.Number(y), line)
+		text, y = rest, y+12
 	}
-	return all
 }
 
 // fitting is as much of a title as a sheet's width holds, or what is left of it beside the number of the sheet.

@@ -186,7 +186,7 @@ func breaks(text string) string {
 	if len(text) <= 12 {
 		return "whole"
 	}
-	for word := range strings.FieldsSeq(text) {
+	for _, word := range strings.Fields(text) {
 		if len(word) > 20 {
 			return "long"
 		}
