@@ -158,6 +158,7 @@ func (d *desk) wipe() {
 		if d.store != nil {
 			d.store.empty()
 		}
+		d.dropCopies()
 		d.begone()
 	})
 }

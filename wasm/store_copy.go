@@ -63,6 +63,24 @@ func (d *desk) openBucket(ctx context.Context, bucket string, stores ...string) 
 	return &store{db: db, name: stores[0]}
 }
 
+// dropCopies takes the second copies away with all that is in them, and waits until that is done.
+func (d *desk) dropCopies() {
+	buckets := js.Global().Get("navigator").Get("storageBuckets")
+	if !buckets.Truthy() {
+		return
+	}
+	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	defer cancel()
+	for _, name := range [...]string{copyBucket, spareBucket} {
+		gone := make(chan bool, 1)
+		d.then(buckets.Call("delete", name), func(js.Value) { gone <- true }, func() { gone <- false })
+		select {
+		case <-gone:
+		case <-ctx.Done():
+		}
+	}
+}
+
 // second is the second copy, opened when it is first asked for. It blocks.
 func (d *desk) second(ctx context.Context) *store {
 	c := &d.clerk

@@ -63,6 +63,9 @@ func TestAnIdleTabletIsCleared(t *testing.T) {
 // TestWhatTheDeviceHeldIsClearedToo: what was kept before the manners began, in every store.
 func TestWhatTheDeviceHeldIsClearedToo(t *testing.T) {
 	v := begin(t, browser.Tablet)
+	id := v.demoJob()
+	v.note("somebody else’s")
+	v.saved()
 	v.open("bed/")
 	v.enter("bed", "width", "3/8 in")
 	v.wait(`location.hash.includes("width=3/8+in")`)
@@ -91,6 +94,8 @@ func TestWhatTheDeviceHeldIsClearedToo(t *testing.T) {
 	v.open("counter/")
 	eval[string](v, `(document.querySelector('[data-manners-do="end"]').click(), "")`)
 	v.wait(`!("clear" in document.documentElement.dataset) && document.documentElement.dataset.live`)
+	v.openJob("job/#job=" + id)
+	assert.NotContains(t, v.text("#job"), "Courtyard", "no second copy brings back what was cleared")
 }
 
 // TestACounterHasNoWayOut: no link leads to another site, and one that is put there does nothing.
