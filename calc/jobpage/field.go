@@ -2,7 +2,6 @@ package jobpage
 
 import (
 	"sort"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -160,21 +159,18 @@ func (v *View) long(key, text string, most int) bool {
 // it is, and the sheet says no time at which something was not yet measured. What was entered again on this page, the same figure or another, is
 // newer; once all were, so is the record. Readings much older than the newest are pointed out, and one press says that they still hold.
 
-// confirmed stands before the key of a reading where the instant is noted at which it was entered on this page.
-const confirmed = "confirmed "
-
 // tooOld is how much older than the newest a reading may be before that is said, in milliseconds: common practice.
 const tooOld = 3 * 60 * minute
 
 // confirm notes that a reading was entered now.
 func (v *View) confirm(f *field, now countdown.Instant) {
-	v.typed[confirmed+f.key] = strconv.FormatInt(int64(now), 10)
+	v.entered[f.key] = now
 }
 
 // since is when a reading was entered last, as far as is known.
 func (v *View) since(f *field) countdown.Instant {
-	if at, err := strconv.ParseInt(v.typed[confirmed+f.key], 10, 64); err == nil {
-		return countdown.Instant(at)
+	if at, ok := v.entered[f.key]; ok {
+		return at
 	}
 	return v.Job.Weather.When
 }
@@ -290,7 +286,7 @@ func (v *View) said(key string) string { return fieldOf(key).clean(v.typed[key])
 func (v *View) spent(keys ...string) {
 	for _, key := range keys {
 		delete(v.typed, key)
-		delete(v.typed, confirmed+key)
+		delete(v.entered, key)
 		delete(v.wrong, key)
 	}
 }

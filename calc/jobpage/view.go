@@ -61,7 +61,7 @@ type View struct {
 
 // NewView shows a job.
 func NewView(b *Book, j *job.Job, m Mode) *View {
-	return &View{Book: b, Job: j, Base: j.Clone(), Mode: m, typed: map[string]string{}, wrong: map[string]words.Line{}}
+	return &View{Book: b, Job: j, Base: j.Clone(), Mode: m, typed: map[string]string{}, wrong: map[string]words.Line{}, entered: map[string]countdown.Instant{}}
 }
 
 // writer is markup with its reader.
