@@ -49,12 +49,13 @@ type View struct {
 	Theirs  *job.Job               // what another page made of it, where the two differ
 	Unfit   []job.Problem          // why it could not be read again
 
-	typed map[string]string     // what stands in a field and is not in the record as it was typed
-	wrong map[string]words.Line // what is wrong with it
-	shot  string                // the picture of the check that is being written; "": none
-	lost  []lost                // what was removed and can be brought back, the last one last
-	tight bool                  // there was no room for what was to be brought back
-	whole bool                  // the whole log is shown
+	typed   map[string]string            // what stands in a field and is not in the record as it was typed
+	wrong   map[string]words.Line        // what is wrong with it
+	entered map[string]countdown.Instant // when each reading of the weather was entered on this page
+	shot    string                       // the picture of the check that is being written; "": none
+	lost    []lost                       // what was removed and can be brought back, the last one last
+	tight   bool                         // there was no room for what was to be brought back
+	whole   bool                         // the whole log is shown
 
 	solved map[string]*calc.Sheet // what was worked out, by calculator and entry
 }
