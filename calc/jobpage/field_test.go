@@ -107,10 +107,10 @@ func TestANewJobWithANameThatIsTooLong(t *testing.T) {
 	for key, most := range map[string]int{"name": 100, "place": 300} {
 		l.Type(key, strings.Repeat("ü", most+1))
 		assert.Equal(t, key, l.Wants())
-		assert.Contains(t, read(t, partOf(t, l, "new-"+key)), "characters")
+		assert.Contains(t, read(t, made(t, l, "new-"+key)), "characters")
 		l.Type(key, strings.Repeat("ü", most))
 		assert.Empty(t, l.Wants())
-		assert.Empty(t, partOf(t, l, "new-"+key))
+		assert.Empty(t, made(t, l, "new-"+key))
 	}
 	_, ok := l.New("a", strings.Repeat("ü", 101), "", at)
 	assert.False(t, ok)
@@ -119,17 +119,6 @@ func TestANewJobWithANameThatIsTooLong(t *testing.T) {
 	j, ok := l.New("a", strings.Repeat("ü", 100), strings.Repeat("ü", 300), at)
 	assert.True(t, ok)
 	whole(t, j)
-}
-
-func partOf(t *testing.T, l *jobpage.List, name string) string {
-	t.Helper()
-	for _, p := range l.Parts(at) {
-		if p.Name == name {
-			return p.HTML
-		}
-	}
-	require.Fail(t, "no part", name)
-	return ""
 }
 
 const hour = countdown.Instant(3_600_000)
@@ -235,7 +224,7 @@ func TestAJobGoesForGoodByTwoPresses(t *testing.T) {
 	l.Heads[0].Gone, l.Heads[1].Gone = at, at
 	assert.NotContains(t, l.HTML(at), "erase-sure")
 	l.Sure = "demo"
-	made := partOf(t, l, "gone")
+	made := made(t, l, "gone")
 	assert.Equal(t, 1, strings.Count(made, `data-job-do="erase-sure" data-job-id="demo"`))
 	assert.Equal(t, 1, strings.Count(made, `data-job-do="spare" data-job-id="demo"`))
 	assert.Equal(t, 1, strings.Count(made, `data-job-do="erase"`), "the other job's")

@@ -11,8 +11,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"setbook/calc/countdown"
 	"setbook/calc/job"
 	"setbook/calc/jobpage"
+	"setbook/calc/page"
 )
 
 // photo is a JPEG of so many pixels as a data URL, made so long with what a decoder passes over.
@@ -94,9 +96,11 @@ func TestAPictureThatIsNotTaken(t *testing.T) {
 }
 
 // made is the markup of a region.
-func made(t *testing.T, v *jobpage.View, name string) string {
+func made(t *testing.T, of interface {
+	Parts(countdown.Instant) []page.Part
+}, name string) string {
 	t.Helper()
-	for _, p := range v.Parts(at) {
+	for _, p := range of.Parts(at) {
 		if p.Name == name {
 			return p.HTML
 		}
