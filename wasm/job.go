@@ -3,7 +3,9 @@
 package main
 
 import (
+	"cmp"
 	"context"
+	"slices"
 	"strings"
 	"syscall/js"
 
@@ -26,19 +28,18 @@ type clerk struct {
 	list  *jobpage.List
 	view  *jobpage.View
 	strip *jobpage.Strip
-	raw   string // the record as it was read: what a newer program wrote, or what cannot be read, is handed on as it is
+	raw   string // a record that cannot be read: it is handed on as it is
 	rawID string
 
-	wanted string                   // the ID of the job that the address asked for last
-	parked map[string]*jobpage.View // jobs that were left for another one on this page and are not kept as they stand
+	wanted string          // the ID of the job that the address asked for last
+	parked []*jobpage.View // jobs that were left for another one on this page: what is not kept of them, half typed or can be brought back stays
 
 	copy  *store // the second copy of every job, once it was asked for; nil where the browser has none
 	asked bool
 
-	draft     string   // the job and the draft of it that were kept last
-	pressed   string   // the button whose press is being saved; "": none
-	lost      []string // what was removed and not brought back, for the focus
-	pictureOf string   // the check that a picture is being taken of; "": the one that is being written
+	draft     string // the job and the draft of it that were kept last
+	pressed   string // the button whose press is being saved; "": none
+	pictureOf string // the check that a picture is being taken of; "": the one that is being written
 
 	dirty, saving bool // of the strip
 }
@@ -180,18 +181,15 @@ func (d *desk) showJob() {
 		id = current()
 	}
 	c.wanted = id
-	if v := c.view; v != nil && (v.Unkept || v.Saving || v.Trouble != jobpage.None) {
-		if c.parked == nil {
-			c.parked = map[string]*jobpage.View{}
+	if c.view != nil && !slices.Contains(c.parked, c.view) {
+		c.parked = append(c.parked, c.view)
+	}
+	if i := slices.IndexFunc(c.parked, func(v *jobpage.View) bool { return v.Job.ID == id }); i >= 0 {
+		if c.view != c.parked[i] {
+			c.view, c.pressed = c.parked[i], ""
 		}
-		c.parked[v.Job.ID] = v
-	}
-	v := c.parked[id]
-	if c.view != nil && c.view.Job.ID == id {
-		v = c.view // another view of it: what is typed, what can be undone and what is not kept stays
-	}
-	if v != nil {
-		c.view, v.Mode = v, mode
+		c.view.Mode = mode
+		recallJob(id)
 		d.writeJob()
 		d.lookAgain()
 		return
@@ -214,8 +212,8 @@ func (d *desk) showJob() {
 			c.view = nil
 			c.root.SetInnerHTML(c.book.Broken(problems))
 		default:
-			c.view = jobpage.NewView(&c.book, j, mode)
-			c.view.Trouble = c.standing(j)
+			c.view, c.pressed = jobpage.NewView(&c.book, j, mode), ""
+			c.view.Trouble, c.view.Raw = c.standing(j), record
 			recallJob(id)
 			c.view.Redraft(draftOf(id), now())
 			d.writeJob()
@@ -241,7 +239,12 @@ func (d *desk) writeJob() {
 	c.shown = map[string]string{}
 	c.view.Phone = d.board.Running()
 	at := now()
-	c.root.SetInnerHTML(c.view.HTML(at))
+	if rewrite(c.root, c.view.HTML(at)) {
+		if h, ok := find(c.root.Underlying(), "h1"); ok {
+			h.SetAttribute("tabindex", "-1")
+			focusQuietly(h)
+		}
+	}
 	for _, p := range c.view.Parts(at) {
 		c.shown[p.Name] = p.HTML
 	}
@@ -265,7 +268,7 @@ func (d *desk) lookAgain() {
 	d.beside(func(ctx context.Context) {
 		j, record, _, err := c.readJob(ctx, v.Job.ID)
 		if err == nil && j != nil && j.Revision != revision && !v.Unkept && !v.Saving && v.Job.Revision == revision && c.view == v {
-			c.raw = record
+			v.Raw = record
 			v.Replace(j)
 			v.Trouble = c.standing(j)
 			d.writeJob()
@@ -370,37 +373,72 @@ func typedIn(e *dom.BasicHTMLElement) bool {
 	return active.Truthy() && e.Call("contains", active).Bool() && wrap(active).HasAttribute("data-job-field")
 }
 
-// replace writes an element anew. What is unfolded in it stays so, and the button that was pressed keeps the focus.
+// replace writes an element anew. What is unfolded in it stays so, and what was pressed keeps the focus; where that is gone, what belongs to the
+// same line has it, else the first thing that can be pressed in its place, else the place itself.
 func replace(e *dom.BasicHTMLElement, html string) {
-	focus := ""
+	if !rewrite(e, html) {
+		return
+	}
+	a, ok := find(e.Underlying(), "summary, a, button")
+	if !ok {
+		a = wrap(e.Get("parentElement"))
+		a.SetAttribute("tabindex", "-1")
+	}
+	focusQuietly(a)
+}
+
+// rewrite is replace, but reports whether what had the focus is gone, and puts it nowhere else.
+func rewrite(e *dom.BasicHTMLElement, html string) (lost bool) {
+	var had []string // where the focus may be again, the best first
+	caret := js.Undefined()
 	if active := js.Global().Get("document").Get("activeElement"); active.Truthy() && e.Call("contains", active).Bool() {
 		a := wrap(active)
-		if a.HasAttribute("data-job-do") {
-			focus = `[data-job-do="` + a.GetAttribute("data-job-do") + `"][data-job-id="` + a.GetAttribute("data-job-id") + `"]`
-		} else if fold := active.Call("closest", "[data-fold]"); fold.Truthy() {
-			focus = `[data-fold="` + wrap(fold).GetAttribute("data-fold") + `"] summary`
+		switch {
+		case a.HasAttribute("data-job-field"):
+			had = append(had, attribute(a, "data-job-field"))
+			caret = active.Get("selectionStart")
+		case a.HasAttribute("data-job-do"):
+			do, id := attribute(a, "data-job-do"), ""
+			if a.HasAttribute("data-job-id") {
+				id = attribute(a, "data-job-id")
+				had = append(had, do+id)
+			}
+			had = append(had, cmp.Or(id, do))
 		}
+		if fold := active.Call("closest", "[data-fold]"); fold.Truthy() {
+			had = append(had, attribute(wrap(fold), "data-fold")+" summary")
+		}
+		lost = true
 	}
 	var open []string
 	for _, fold := range every(e.Underlying(), "details[data-fold][open]") {
-		open = append(open, fold.GetAttribute("data-fold"))
+		open = append(open, attribute(fold, "data-fold"))
 	}
 	e.SetInnerHTML(html)
-	for _, name := range open {
-		if fold, ok := find(e.Underlying(), `[data-fold="`+name+`"]`); ok {
-			fold.SetAttribute("open", "")
+	for _, fold := range open {
+		if f, ok := find(e.Underlying(), fold); ok {
+			f.SetAttribute("open", "")
 		}
 	}
-	if focus != "" {
-		a, ok := find(e.Underlying(), focus)
-		if !ok { // it is gone: the first thing that can be pressed in its place, else the place itself
-			if a, ok = find(e.Underlying(), "summary, a, button"); !ok {
-				a = wrap(e.Get("parentElement"))
-				a.SetAttribute("tabindex", "-1")
+	for _, selector := range had {
+		if a, ok := find(e.Underlying(), selector); ok {
+			focusQuietly(a)
+			if caret.Type() == js.TypeNumber {
+				a.Call("setSelectionRange", caret, caret)
 			}
+			return false
 		}
-		a.Call("focus", map[string]any{"preventScroll": true})
 	}
+	return lost
+}
+
+// attribute selects what has an attribute as an element has it.
+func attribute(e *dom.BasicHTMLElement, name string) string {
+	return "[" + name + `="` + e.GetAttribute(name) + `"]`
+}
+
+func focusQuietly(e *dom.BasicHTMLElement) {
+	e.Call("focus", map[string]any{"preventScroll": true})
 }
 
 // flagFields marks each field that cannot be taken.

@@ -16,11 +16,15 @@ func (c *clerk) keepDraft() {
 	c.draft = id + text
 	try(func() {
 		if text == "" {
-			global("sessionStorage").Call("removeItem", draftKey+id)
+			forgetDraft(id)
 		} else {
 			global("sessionStorage").Call("setItem", draftKey+id, text)
 		}
 	})
+}
+
+func forgetDraft(id string) {
+	try(func() { global("sessionStorage").Call("removeItem", draftKey+id) })
 }
 
 func draftOf(id string) (text string) {

@@ -32,7 +32,7 @@ func (d *desk) record() (name, text string) {
 	case c.view == nil:
 		return "setbook-" + c.rawID + ".json", c.raw
 	case c.view.Job.Newer != 0:
-		return jobpage.FileName(c.view.Job), c.raw
+		return jobpage.FileName(c.view.Job), c.view.Raw
 	}
 	return jobpage.FileName(c.view.Job), job.Write(c.view.Job)
 }

@@ -22,21 +22,23 @@ func (d *desk) askPicture(do, of string) {
 // into a file of its own, and it stands upright as the file says.
 func (d *desk) openPicture(input *dom.BasicHTMLElement) {
 	c := &d.clerk
-	files, view, of := input.Get("files"), c.view, c.pictureOf
+	files, view := input.Get("files"), c.view
 	if files.Length() == 0 || view == nil {
 		return
 	}
-	file := files.Index(0)
+	file, of := files.Index(0), c.pictureOf
 	input.Set("value", "") // the same file can be chosen again
+	shoot := view.BeginPicture(of)
 	take := func(text string) {
-		if c.view != view {
-			return // another job was opened meanwhile
-		}
-		if view.TakePicture(of, text) {
-			d.saveJob()
+		if view.TakePicture(shoot, text) {
+			if c.view == view {
+				c.pressed = "picture-" + of
+			}
+			d.saveView(view) // also where another job is on the page by now
 		}
 		d.refreshJob("")
 	}
+	d.refreshJob("")
 	if !try(func() {
 		d.then(js.Global().Call("createImageBitmap", file), func(image js.Value) { take(small(image)) }, func() { take("") })
 	}) {
@@ -52,6 +54,8 @@ func small(image js.Value) (text string) {
 		canvas.Set("width", s.Width)
 		canvas.Set("height", s.Height)
 		context := canvas.Call("getContext", "2d")
+		context.Set("fillStyle", "white") // what can be seen through in the file
+		context.Call("fillRect", 0, 0, s.Width, s.Height)
 		context.Set("imageSmoothingQuality", "high")
 		context.Call("drawImage", image, 0, 0, s.Width, s.Height)
 		if text = canvas.Call("toDataURL", "image/jpeg", s.Quality).String(); job.Small(text) {

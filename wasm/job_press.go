@@ -66,12 +66,9 @@ func (d *desk) pressJob(e *dom.BasicEvent) {
 		case wants != "":
 			d.focusOn(`[data-job-field="` + wants + `"]`)
 		case changed && (do == "remove" || do == "drop-picture"):
-			c.lost = append(c.lost, what)
 			d.focusOn(`[data-job-do="undo"]`)
-		case changed && do == "undo" && len(c.lost) > 0:
-			what := c.lost[len(c.lost)-1]
-			c.lost = c.lost[:len(c.lost)-1]
-			d.focusBack(what)
+		case changed && do == "undo":
+			d.focusBack(c.view.Back)
 		}
 	}
 }
@@ -183,7 +180,8 @@ func (d *desk) beginJob(j *job.Job, raw string, was int64) {
 		}
 		d.readHeads()
 	default:
-		c.list, c.raw, c.view = nil, raw, jobpage.NewView(&c.book, j, jobpage.Work)
+		c.list, c.view = nil, jobpage.NewView(&c.book, j, jobpage.Work)
+		c.view.Raw = raw
 		c.view.Trouble, c.view.Unkept = t, true
 		d.writeJob()
 	}

@@ -123,6 +123,7 @@ func (d *desk) settle(do string) {
 		return
 	case "mine":
 		_, id := instantID()
+		forgetDraft(v.Job.ID) // it goes with the copy
 		v.Copy(id)
 		recallJob(id)
 		js.Global().Get("history").Call("replaceState", nil, "", c.book.Href(id, v.Mode))

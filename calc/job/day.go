@@ -259,7 +259,7 @@ func (d *Day) next(j *Job, now countdown.Instant, find Find) {
 	open := false
 	for _, s := range starts {
 		if d.Stages[s.stage].State == Open && !open {
-			add(s.id, "", "Nothing of this is in the record yet: {stage}.", words.Named("stage", calc.Stages[s.stage]))
+			add(s.id, "", "Not in the record yet: {stage}.", words.Named("stage", calc.Stages[s.stage]))
 			open = true
 		}
 	}

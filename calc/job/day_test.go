@@ -86,7 +86,7 @@ func TestNext(t *testing.T) {
 	assert.Contains(t, told(job.Today(demo, noon, all.ByID)), "not bedded", "a bare corner fails, whatever the mean")
 	demo.HandOver.When = noon
 	assert.Contains(t, told(job.Today(demo, noon, all.ByID)), "handed over")
-	assert.Contains(t, told(job.Today(&job.Job{ID: "a", Name: "b"}, noon, all.ByID)), "Nothing of this is in the record yet")
+	assert.Contains(t, told(job.Today(&job.Job{ID: "a", Name: "b"}, noon, all.ByID)), "Not in the record yet")
 }
 
 // The weather, entered once, stands in each sum that asks for it, and a colder day lengthens a wait that runs: the trade doubles

@@ -22,7 +22,7 @@ func TestADraftOutlivesThePage(t *testing.T) {
 		v.Type(key, text, at)
 	}
 	picture := photo(t, 40, 30, 0)
-	v.TakePicture("", picture)
+	v.TakePicture(v.BeginPicture(""), picture)
 
 	again := view(us, job.Demo(at))
 	before := job.Write(again.Job)

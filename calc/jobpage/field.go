@@ -169,10 +169,7 @@ func (v *View) confirm(f *field, now countdown.Instant) {
 
 // since is when a reading was entered last, as far as is known.
 func (v *View) since(f *field) countdown.Instant {
-	if at, ok := v.entered[f.key]; ok {
-		return at
-	}
-	return v.Job.Weather.When
+	return max(v.entered[f.key], v.Job.Weather.When) // no reading is older than the oldest
 }
 
 // readings are the fields of the weather in which something stands, the one that was entered first at the head.

@@ -12,6 +12,9 @@ import (
 // shortLog is how many lines of each log are shown until the rest is asked for: a phone need not lay out two thousand.
 const shortLog = 12
 
+// removes is what the button says that takes a line out of each log.
+var removes = map[string]words.Msg{"mixes": "Remove the mix", "checks": "Remove the check", "notes": "Remove the note"}
+
 // rows writes a log, the newest line first.
 func (v *View) rows(w *writer, list string, count int, row func(i int) (id, head, text string), more func(w *writer, i int)) {
 	if count == 0 {
@@ -30,7 +33,7 @@ func (v *View) rows(w *writer, list string, count int, row func(i int) (id, head
 			more(w, i)
 		}
 		w.Put(`<div class="count-acts">`)
-		v.drop(w, list+"/"+id, head)
+		v.dropAs(w, removes[list], list+"/"+id, head)
 		w.Put(`</div></details></li>`)
 	}
 	w.Put(`</ul>`)

@@ -11,13 +11,35 @@ import (
 	"setbook/calc/words"
 )
 
-// TakePicture puts a picture, made small as job.Shots says, to a check of the log, or to the one that is being written (""). It
-// reports whether the record was changed. A text that is no picture is said to be none.
-func (v *View) TakePicture(of, text string) bool {
-	if v.readOnly() {
-		return false
-	}
+// Shoot is one picture that is being read. It goes to the check that it was taken for, also where that was put into the log meanwhile.
+type Shoot struct{ of string }
+
+// BeginPicture begins to read a picture of a check of the log, or of the one that is being written (""). One that is still being read for
+// the same check is no longer wanted.
+func (v *View) BeginPicture(of string) *Shoot {
+	s := &Shoot{of}
+	v.shoots[of] = s
 	delete(v.wrong, pictureKey(of))
+	return s
+}
+
+// shootFor has what is being read for the check that was being written go to the one in the log that it has become.
+func (v *View) shootFor(id string) {
+	if s, ok := v.shoots[""]; ok {
+		delete(v.shoots, "")
+		s.of = id
+		v.shoots[id] = s
+	}
+}
+
+// TakePicture puts what was read to its check, made small as job.Shots says, and reports whether the record was changed. A text that is no
+// picture is said to be none.
+func (v *View) TakePicture(s *Shoot, text string) bool {
+	of := s.of
+	if v.shoots[of] != s || v.readOnly() {
+		return false // another was chosen since
+	}
+	delete(v.shoots, of)
 	_, _, ok := job.PictureSize(text)
 	at := v.pictureAt(of)
 	switch {
@@ -90,13 +112,25 @@ func (v *View) dropPicture(of string) bool {
 	c := &v.Job.Checks[i]
 	gone := c.Picture
 	c.Picture = ""
-	v.lose(join(v.Reader.Word("Picture"), c.Where), func() bool {
-		if i := v.check(of); i >= 0 && v.Job.Checks[i].Picture == "" {
-			v.Job.Checks[i].Picture = gone
+	v.losePicture(of, gone)
+	return true
+}
+
+func (v *View) losePicture(of, gone string) {
+	where := ""
+	if i := v.check(of); i >= 0 {
+		where = v.Job.Checks[i].Where
+	}
+	v.lose(of, join(v.Reader.Word("Picture"), where), func() bool {
+		if i := v.check(of); i >= 0 {
+			at := &v.Job.Checks[i].Picture
+			if *at != "" && *at != gone { // another was taken since: it can be brought back in its turn
+				v.losePicture(of, *at)
+			}
+			*at = gone
 		}
 		return true
 	})
-	return true
 }
 
 // shoot writes the buttons that take a picture of a check.
@@ -107,19 +141,25 @@ func (v *View) shoot(w *writer, of, name string) {
 
 // pictureField is the picture of the check that is being written, and what the buttons of every check open: a camera, or the pictures of the phone.
 func (v *View) pictureField(w *writer) {
-	w.Put(`<fieldset class="field job-picture"><legend>%</legend><div class="count-acts">`, w.r.Word("Picture of its back"))
+	w.Put(`<fieldset class="field job-picture"><legend>%</legend><div class="count-acts">`, w.r.Word("Picture of the paver’s back"))
 	v.shoot(w, "", "")
 	w.Put(`</div><input type="file" accept="image/*" capture="environment" data-job-picture="take-picture" hidden><input type="file" accept="image/*" data-job-picture="choose-picture" hidden><div role="status">`)
 	w.part("picture", v.pending(0))
 	w.Put(`</div></fieldset>`)
 }
 
+const reading words.Msg = "The picture is being read."
+
 // pending shows the picture of the check that is being written.
 func (v *View) pending(countdown.Instant) string {
 	w := v.writer()
 	v.pictureNote(w, "")
+	if _, ok := v.shoots[""]; ok {
+		w.put(`<p class="help">%</p>`, reading)
+		return w.String()
+	}
 	if v.shot == "" {
-		w.put(`<p class="help">%</p>`, "It is made small and stays with the job. What a phone writes into a picture besides, such as the place, is left out.")
+		w.put(`<p class="help">%</p>`, "It is made small and stays with the job. Where it was taken is left out.")
 		return w.String()
 	}
 	v.canvas(w, "", v.shot, w.r.Word("The picture that goes into the log with this check"))
@@ -132,13 +172,16 @@ func (v *View) pending(countdown.Instant) string {
 // pictureNote says what is wrong with a picture.
 func (v *View) pictureNote(w *writer, of string) {
 	if l, bad := v.wrong[pictureKey(of)]; bad {
-		w.Put(`<p class="note"><span class="note-bad">%</span></p>`, w.r.Line(l))
+		w.Put(`<p class="note" role="alert"><span class="note-bad">%</span></p>`, w.r.Line(l))
 	}
 }
 
 // pictureOf writes what a check of the log has of a picture.
 func (v *View) pictureOf(w *writer, c *job.Check) {
 	v.pictureNote(w, c.ID)
+	if _, ok := v.shoots[c.ID]; ok {
+		w.put(`<p class="help">%</p>`, reading)
+	}
 	v.canvas(w, c.ID, c.Picture, v.pictureSays(c))
 	w.Put(`<div class="count-acts">`)
 	switch {
@@ -150,7 +193,7 @@ func (v *View) pictureOf(w *writer, c *job.Check) {
 	case !v.readOnly():
 		v.shoot(w, c.ID, c.Where)
 	}
-	w.Put(`</div>`)
+	w.Put(`</div><p class="said" data-said="picture-%" role="status"></p>`, c.ID)
 }
 
 func (v *View) pictureSays(c *job.Check) string {

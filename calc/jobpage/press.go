@@ -41,15 +41,7 @@ func (v *View) Press(do, what string, now countdown.Instant, id string) bool {
 	case "remove":
 		return v.remove(what)
 	case "undo":
-		last := len(v.lost) - 1
-		if last < 0 {
-			return false
-		}
-		v.tight = !v.lost[last].back()
-		if !v.tight {
-			v.lost = v.lost[:last]
-		}
-		return !v.tight
+		return v.bringBack()
 	}
 	return false
 }
@@ -84,6 +76,7 @@ func (v *View) addCheck(now countdown.Instant, id string) bool {
 	}
 	v.Job.Checks = append(v.Job.Checks, job.Check{ID: id, When: now, Where: where, Contact: contact, Corners: v.said("check-corners"), Picture: v.shot, Note: v.said("check-note")})
 	v.shot = ""
+	v.shootFor(id)
 	v.spent("check-where", "check-contact", "check-corners", "check-note")
 	return true
 }
@@ -130,39 +123,40 @@ func (v *View) full(count, most int, key string) bool {
 // remove takes one thing out of a list: "mixes/ID". It can be put back where it stood, the last one first.
 func (v *View) remove(what string) bool {
 	list, id, _ := strings.Cut(what, "/")
-	j := v.Job
 	switch list {
 	case "entries":
-		return removed(v, &j.Entries, job.MaxEntries, func(e job.Entry) bool { return e.ID == id }, func(e job.Entry) string { return v.entryName(e) })
+		return removed(v, what, func(j *job.Job) *[]job.Entry { return &j.Entries }, job.MaxEntries, func(e job.Entry) bool { return e.ID == id }, func(e job.Entry) string { return v.entryName(e) })
 	case "countdowns":
-		return removed(v, &j.Countdowns, job.MaxCountdowns, func(c job.Countdown) bool { return c.ID == id }, func(c job.Countdown) string {
+		return removed(v, what, func(j *job.Job) *[]job.Countdown { return &j.Countdowns }, job.MaxCountdowns, func(c job.Countdown) bool { return c.ID == id }, func(c job.Countdown) string {
 			if read, ok := countdown.Read(c.ID, c.Text); ok {
 				return read.Name
 			}
 			return ""
 		})
 	case "mixes":
-		return removed(v, &j.Mixes, job.MaxLog, func(m job.Mix) bool { return m.ID == id }, func(m job.Mix) string { return join(m.Amount, m.Product, m.Lot) })
+		return removed(v, what, func(j *job.Job) *[]job.Mix { return &j.Mixes }, job.MaxLog, func(m job.Mix) bool { return m.ID == id }, func(m job.Mix) string { return join(m.Amount, m.Product, m.Lot) })
 	case "checks":
-		return removed(v, &j.Checks, job.MaxLog, func(c job.Check) bool { return c.ID == id }, func(c job.Check) string { return join(c.Where, c.Contact) })
+		return removed(v, what, func(j *job.Job) *[]job.Check { return &j.Checks }, job.MaxLog, func(c job.Check) bool { return c.ID == id }, func(c job.Check) string { return join(c.Where, c.Contact) })
 	case "notes":
-		return removed(v, &j.Notes, job.MaxLog, func(n job.Note) bool { return n.ID == id }, func(n job.Note) string { return job.Clean(n.Text, 60) })
+		return removed(v, what, func(j *job.Job) *[]job.Note { return &j.Notes }, job.MaxLog, func(n job.Note) bool { return n.ID == id }, func(n job.Note) string { return job.Clean(n.Text, 60) })
 	case "materials":
-		return removed(v, &j.HandOver.Materials, job.MaxMaterials, func(m job.Material) bool { return m.ID == id }, func(m job.Material) string { return join(m.Name, m.Product) })
+		return removed(v, what, func(j *job.Job) *[]job.Material { return &j.HandOver.Materials }, job.MaxMaterials, func(m job.Material) bool { return m.ID == id }, func(m job.Material) string { return join(m.Name, m.Product) })
 	}
 	return false
 }
 
-func removed[T any](v *View, list *[]T, most int, is func(T) bool, name func(T) string) bool {
+func removed[T any](v *View, what string, at func(*job.Job) *[]T, most int, is func(T) bool, name func(T) string) bool {
+	list := at(v.Job)
 	i := slices.IndexFunc(*list, is)
 	if i < 0 {
 		return false
 	}
 	gone := (*list)[i]
 	*list = slices.Delete(slices.Clone(*list), i, i+1)
-	v.lose(name(gone), func() bool {
-		if slices.ContainsFunc(*list, is) { // it was put there anew meanwhile
-			return true
+	v.lose(what, name(gone), func() bool {
+		list := at(v.Job) // which may be another state of the job by now
+		if slices.ContainsFunc(*list, is) {
+			return true // it was put there anew meanwhile
 		}
 		if len(*list) >= most {
 			return false
@@ -173,12 +167,28 @@ func removed[T any](v *View, list *[]T, most int, is func(T) bool, name func(T) 
 	return true
 }
 
-// lost is something that was removed: what it was, and what puts it back where there is room.
+// lost is something that was removed: where it stood, what it was, and what puts it back where there is room.
 type lost struct {
-	name string
-	back func() bool
+	what, name string
+	back       func() bool
 }
 
-func (v *View) lose(name string, back func() bool) {
-	v.lost, v.tight = append(v.lost, lost{name, back}), false
+func (v *View) lose(what, name string, back func() bool) {
+	v.lost, v.tight = append(v.lost, lost{what, name, back}), false
+}
+
+// bringBack puts back what was removed last. Back then says where it stands: "mixes/ID".
+func (v *View) bringBack() bool {
+	last := len(v.lost) - 1
+	if last < 0 {
+		return false
+	}
+	l := v.lost[last]
+	v.lost = v.lost[:last]
+	if v.tight = !l.back(); v.tight {
+		v.lost = append(v.lost, l)
+		return false
+	}
+	v.Back = l.what
+	return true
 }

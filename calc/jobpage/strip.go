@@ -26,6 +26,8 @@ func (s *Strip) HTML(now countdown.Instant) string {
 	switch {
 	case s.Trouble == Conflict:
 		w.put(`<span>%</span>`, "Not saved: this sum was changed on another page of this phone. Yours can be added as another one.")
+	case s.Trouble == Gone && s.Removed():
+		w.put(`<span>%</span>`, "Not saved: this sum was removed from the job on another page. It can be added again.")
 	case s.Trouble != None:
 		w.put(`<span>%</span>`, s.Trouble.Says())
 	case s.Entry == "":
@@ -48,6 +50,10 @@ func (s *Strip) HTML(now countdown.Instant) string {
 		return w.String()
 	case Conflict:
 		w.do("add", "", "Add mine as another", "")
+	case Gone:
+		if s.Removed() {
+			w.do("add", "", "Add to this job", s.Job.Name)
+		}
 	case Full, Failed, TooLarge, Unfit:
 		w.do("again", "", "Try again", "")
 	}
@@ -86,6 +92,9 @@ func (s *Strip) Open(entry, calculator string) {
 		}
 	}
 }
+
+// Removed reports whether the sum of the page was in the job, and no longer is.
+func (s *Strip) Removed() bool { return s.Known != "" && s.Fed() == "" }
 
 // Put puts the entry of the page into a job, which may have been read anew. Where another page has changed that very entry since, it
 // is refused.

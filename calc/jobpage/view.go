@@ -48,11 +48,14 @@ type View struct {
 	Phone   []*countdown.Countdown // those that run on this phone, in this job or not
 	Theirs  *job.Job               // what another page made of it, where the two differ
 	Unfit   []job.Problem          // why it could not be read again
+	Raw     string                 // the record as it was read: one of a newer program is handed on as it is
 
 	typed   map[string]string            // what stands in a field and is not in the record as it was typed
 	wrong   map[string]words.Line        // what is wrong with it
 	entered map[string]countdown.Instant // when each reading of the weather was entered on this page
 	shot    string                       // the picture of the check that is being written; "": none
+	Back    string                       // where what was brought back last stands: "mixes/ID"
+	shoots  map[string]*Shoot            // pictures that are being read, by their check
 	lost    []lost                       // what was removed and can be brought back, the last one last
 	tight   bool                         // there was no room for what was to be brought back
 	whole   bool                         // the whole log is shown
@@ -62,7 +65,7 @@ type View struct {
 
 // NewView shows a job.
 func NewView(b *Book, j *job.Job, m Mode) *View {
-	return &View{Book: b, Job: j, Base: j.Clone(), Mode: m, typed: map[string]string{}, wrong: map[string]words.Line{}, entered: map[string]countdown.Instant{}}
+	return &View{Book: b, Job: j, Base: j.Clone(), Mode: m, typed: map[string]string{}, wrong: map[string]words.Line{}, entered: map[string]countdown.Instant{}, shoots: map[string]*Shoot{}}
 }
 
 // writer is markup with its reader.

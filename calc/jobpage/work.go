@@ -13,10 +13,11 @@ import (
 
 // Replace shows another state of the job: another page's, or a copy.
 func (v *View) Replace(j *job.Job) {
-	v.Job, v.Base, v.Theirs, v.Trouble, v.Unfit, v.lost = j, j.Clone(), nil, None, nil, nil
+	v.Job, v.Base, v.Theirs, v.Trouble, v.Unfit = j, j.Clone(), nil, None, nil
 	for i := range fields {
-		if fields[i].at != nil { // what stands in the fields of a line that is being written stays
-			v.spent(fields[i].key)
+		// What stands in the fields of a line that is being written stays, and what was refused.
+		if f := &fields[i]; f.at != nil && !v.Invalid(f.key) {
+			v.spent(f.key)
 		}
 	}
 }
@@ -236,9 +237,11 @@ func left(milliseconds int64) words.Line {
 }
 
 // drop writes the button that takes something out of the record.
-func (v *View) drop(w *writer, what, name string) {
+func (v *View) drop(w *writer, what, name string) { v.dropAs(w, "Remove", what, name) }
+
+func (v *View) dropAs(w *writer, says words.Msg, what, name string) {
 	if !v.readOnly() {
-		w.do("remove", what, "Remove", name)
+		w.do("remove", what, says, name)
 	}
 }
 

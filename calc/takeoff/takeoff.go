@@ -99,7 +99,7 @@ func (o *order) cautions() {
 	s.Warn(calc.Care, source.CommonPractice, "{W} in one load: read the payload on the truck's plate, and ask what drive, slab and deck carry before a pallet is set down. Wrapping, crates and pallets are not in it.")
 	s.Warn(calc.Care, source.CommonPractice, "Nobody stands beside a pallet while it is lifted, nor ever under it. Cut the bands from the side: a stack of pavers slides.")
 	s.Warn(calc.Care, source.WetCement, "Bags of mortar and grout burn skin and eyes once they are wet, and their dust may hold silica. Keep them whole until they are mixed.")
-	s.Warn(calc.Note, source.TwoDeviations, "The high end of each sheet is taken as two standard deviations over its likely figure. That is a judgement: a sheet's ends are where all goes well, and where all goes ill.")
+	s.Warn(calc.Note, source.TwoDeviations, "The high end of each sheet is taken as two standard deviations over its likely figure. That is a judgement: a sheet's ends are where everything goes well, and where everything goes badly.")
 	s.Warn(calc.Note, source.CommonPractice, "Entries of one calculator share the hand, the bag and the waste of one crew, so their spreads add straight. Spreads of different calculators are taken as independent.")
 	s.Warn(calc.Note, source.CommonPractice, "Two entries that count the same thing order it twice: leave one of them out.")
 	if o.wrong {

@@ -2,6 +2,7 @@ package browser
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -171,6 +172,57 @@ func TestTypingDuringASaveOutlivesAConflict(t *testing.T) {
 	v.saved()
 	assert.Equal(t, "Old town", v.kept(id).Place)
 	assert.ElementsMatch(t, []string{"first", "second"}, v.noted(id))
+}
+
+// A copy that was made of a job on the page does not stand under the address of the job any more, nor does what was half typed in it.
+func TestACopyLeavesTheAddressOfTheJob(t *testing.T) {
+	v := begin(t, browser.Phone)
+	two := v.beginJob("South terrace")
+	one := v.beginJob("North terrace")
+	other := look(t, shared, v.site, browser.Phone)
+	other.openJob("job/#job=" + one)
+	other.note("theirs")
+	other.saved()
+	v.note("mine")
+	v.unsaved()
+	v.fill("note-text", "half typed")
+	v.turn("job=" + two)
+	v.wait(`document.querySelector("#job h1").innerText.includes("South")`)
+	v.turn("job=" + one)
+	v.wait(`document.querySelector("#job h1").innerText.includes("North")`)
+	v.jobDo("mine")
+	v.saved()
+	copied := strings.TrimPrefix(eval[string](v, `location.hash`), "#job=")
+	v.turn("job=" + one)
+	v.wait(`document.querySelector('#job [data-part="notes"]').innerText.includes("theirs")`)
+	assert.Equal(t, "North terrace", v.text("#job h1"))
+	assert.Empty(t, eval[string](v, `document.querySelector('[data-job-field="note-text"]').value`))
+	v.turn("job=" + copied)
+	v.wait(`document.querySelector("#job h1").innerText.includes("(copy)")`)
+	assert.Equal(t, "half typed", eval[string](v, `document.querySelector('[data-job-field="note-text"]').value`))
+}
+
+// What another page changes comes in without taking away what was refused here, what can be brought back, the fold that is open or the focus.
+func TestWhatComesInTakesNothingAway(t *testing.T) {
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	eval[string](v, unfold)
+	v.press(`#job [data-part="notes"] [data-job-do="remove"]`)
+	v.saved()
+	v.fill("air", "72 or so")
+	v.fill("check-where", "By the gate")
+	other := look(t, shared, v.site, browser.Phone)
+	other.openJob("job/#job=" + id)
+	other.note("news")
+	other.saved()
+	eval[bool](v, `(document.dispatchEvent(new Event("visibilitychange")), true)`)
+	v.wait(`document.querySelector('[data-part="notes"]').innerText.includes("news")`)
+	assert.Equal(t, "72 or so", eval[string](v, `document.querySelector('[data-job-field="air"]').value`))
+	assert.Equal(t, "check-where By the gate", eval[string](v, `document.activeElement.dataset.jobField + " " + document.activeElement.value`))
+	assert.True(t, eval[bool](v, `document.querySelector('[data-fold="hand-on"]').open`))
+	v.jobDo("undo")
+	v.saved()
+	assert.Len(t, v.noted(id), 3)
 }
 
 // A save that is on its way when the page turns to another job, or to another view of the same, is carried through, and so is what is

@@ -203,3 +203,40 @@ func TestAJobThatIsTooLarge(t *testing.T) {
 	v.saved()
 	assert.Greater(t, v.kept(id).Revision, held.Revision)
 }
+
+// slow has the browser take its time to read a picture.
+const slow = `{ const real = createImageBitmap; window.createImageBitmap = (...a) => real(...a).then(b => new Promise(ok => setTimeout(() => ok(b), window.wait ?? 0))) }`
+
+// A picture that is still being read when its check is put into the log, or when the page turns to another job, goes to its check all the same.
+func TestAPictureThatIsReadSlowly(t *testing.T) {
+	v := begin(t, browser.Phone, slow)
+	two := v.beginJob("South terrace")
+	one := v.demoJob()
+	path := photo(t, 64, 48)
+	eval[bool](v, `!!(window.wait = 1500)`)
+	v.fill("check-where", "Gate")
+	v.fill("check-contact", "96")
+	v.shoot("take-picture", "", path)
+	v.wait(`document.querySelector('#job [data-part="picture"]').innerText.includes("being read")`)
+	v.jobDo("check")
+	v.saved()
+	gate := v.kept(one).Checks[3]
+	assert.Equal(t, "Gate", gate.Where)
+	require.Eventually(t, func() bool { return v.kept(one).Checks[3].Picture != "" }, patience, tick)
+	assert.Zero(t, eval[int](v, `document.querySelectorAll('#job [data-part="picture"] canvas').length`), "the next check begins without one")
+
+	v.shoot("choose-picture", "c1", path)
+	v.turn("job=" + two)
+	v.wait(`document.querySelector("#job h1").innerText.includes("South")`)
+	require.Eventually(t, func() bool { return v.kept(one).Checks[0].Picture != "" }, patience, tick)
+	assert.Empty(t, v.kept(two).Checks)
+	v.turn("job=" + one)
+	v.wait(`document.querySelector("#job h1").innerText.includes("Courtyard")`)
+	assert.Contains(t, v.text(`#job [data-part="checks"]`), "with a picture")
+
+	// Whoever cannot see it is told, and the focus stays with its line.
+	eval[bool](v, `!(window.wait = 0)`)
+	v.shoot("choose-picture", "c2", path)
+	v.wait(`document.querySelector('[data-said="picture-c2"]').innerText.includes("saved")`)
+	assert.Equal(t, "c2", eval[string](v, `document.activeElement.dataset.jobId`))
+}
