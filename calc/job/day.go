@@ -156,7 +156,7 @@ func (w *Weather) feeds() [4]struct {
 const coldest = "temp"
 
 // Fed gives an entry's link with the weather of the job in the place of its own, where the calculator asks for it: air, humidity,
-// surface and wind by their keys, and for the coldest of air and slab in a wait the colder of the two. What was not measured, and
+// surface and wind by their keys, and for the coldest of air and slab in a wait the colder of the two, where the entry's own is not colder yet. What was not measured, and
 // what a calculator does not take, stays as it was entered.
 func (j *Job) Fed(e Entry, find Find) string {
 	c, ok := find(e.Calculator)
@@ -184,7 +184,10 @@ func (j *Job) Fed(e Entry, find Find) string {
 		if surface, ok := Surface.Value(w.Surface, calc.Habit{}); ok && (cold == "" || surface < air) {
 			cold = w.Surface
 		}
-		put(Air.Input, coldest, cold)
+		// The coldest of a whole wait was entered with the night in mind: a reading of the day does not make it warmer.
+		if now, ok := Air.Value(cold, calc.Habit{}); ok && !colder(c, texts, now) {
+			put(Air.Input, coldest, cold)
+		}
 	}
 	if !fed {
 		return e.Link
@@ -197,6 +200,16 @@ func (j *Job) Fed(e Entry, find Find) string {
 		}
 	}
 	return b.String()
+}
+
+// colder reports whether an entry's own coldest is below a temperature.
+func colder(c *calc.Calculator, texts calc.Texts, than float64) bool {
+	in := c.Input(coldest)
+	if in == nil || texts[coldest] == "" {
+		return false
+	}
+	own, ok := in.Value(texts[coldest], calc.Habit{})
+	return ok && own < than
 }
 
 // Solve works an entry out in the weather of the job. A calculator or an entry that is not known here has problems and nothing else.

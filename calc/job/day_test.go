@@ -113,6 +113,13 @@ func TestWeatherFeeds(t *testing.T) {
 	day := told(job.Today(demo, noon, all.ByID))
 	assert.Contains(t, day, "It is colder than was reckoned with: Walk on the terrace takes 11.6 h longer.", "48 h, where 36.4 h were begun")
 	demo.Weather.Surface, demo.Weather.Air = "30 °C", "30 °C"
+	for _, e := range demo.Entries {
+		if e.Calculator == "wait" {
+			c, _ := all.ByID(e.Calculator)
+			entry, _ := link.Read(c, demo.Fed(e, all.ByID), calc.Habit{})
+			assert.InDelta(t, 15, entry.Reading("temp").Base, 1e-12, "a warm noon does not shorten a wait that was worked out for a colder night")
+		}
+	}
 	assert.NotContains(t, told(job.Today(demo, noon, all.ByID)), "colder", "heat does not shorten a wait")
 
 	demo.Weather = job.Weather{When: noon, Air: "-3 °C", Surface: "-1 °C"}

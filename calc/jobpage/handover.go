@@ -312,7 +312,7 @@ func (v *View) lines(w *writer, title words.Msg, text string) {
 	w.Put(`</ul></section>`)
 }
 
-// cautions are those that whoever walks on the finished face needs, and what a sum says to stop at. The others stay with their sums.
+// cautions are those that whoever walks on the finished face needs. What the crew was to mind stays with its sums.
 func (v *View) cautions(w *writer) {
 	w.put(`<section class="paper-part"><h2>%</h2><ul class="paper-list">`, "Cautions")
 	w.put(`<li>%</li><li>%</li><li>%</li><li>%</li>`,
@@ -320,15 +320,6 @@ func (v *View) cautions(w *writer) {
 		"Wet or frosted, a sloped face is slippery.",
 		"A sealed joint is open to the slab: never grout it or bridge it. Look at the sealant once a year, and have it renewed where it lets go.",
 		"No vehicle, and no load heavier than it was laid for. A loose paver is heavy and has sharp edges: keep off it until it is set anew.")
-	seen := map[string]bool{}
-	v.each(func(_ job.Entry, s *calc.Sheet) {
-		for _, c := range s.Cautions {
-			if text := w.r.Line(c.Says); c.Severity == calc.Stop && !seen[text] {
-				seen[text] = true
-				w.Put(`<li><b>%</b>: %</li>`, w.r.Word("Stop"), text)
-			}
-		}
-	})
 	w.Put(`</ul></section>`)
 }
 
