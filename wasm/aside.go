@@ -185,8 +185,7 @@ func (d *desk) hear(message []string) {
 			}
 			s.refill()
 			s.rest()
-			s.unkept = true
-			d.flush()
+			d.changed(s) // what was dragged, or is too long to be read on the page, is known now
 		}
 	case "fault":
 		a.of = nil

@@ -59,16 +59,12 @@ func (d *desk) fromJob() {
 // the day when it was made, and the first key would write them over later ones. What was typed while the job was being read stays.
 func (d *desk) showKept() {
 	c, s := &d.clerk, d.sections[0]
-	fed, own, before := c.strip.Fed(), d.from(fragment(), s), s.live.Link()
-	if fed == "" || fed == own || fed == before {
+	fed, own := c.strip.Fed(), d.from(fragment(), s)
+	if fed == "" || fed == own || fed == s.live.Link() {
 		return
 	}
-	typed := s.live.LoadUnder(fed)
+	typed, differs := s.live.LoadUnder(fed)
 	s.rewrite()
-	differs := before != s.live.Link()
-	if s.live.Aside() {
-		differs = true // what was loaded is read beside the page
-	}
 	c.strip.Other = own != "" && differs
 	d.address.changed(d)
 	if typed {
@@ -109,6 +105,9 @@ func (d *desk) lookAtStrip() {
 		if fed := c.strip.Fed(); fed != "" && fed != before {
 			d.sections[0].load(fed)
 			d.address.changed(d)
+		}
+		if c.strip.Removed() {
+			c.strip.Trouble = jobpage.Gone
 		}
 		d.writeStrip()
 	})

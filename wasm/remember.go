@@ -62,12 +62,12 @@ func (d *desk) keepTouched(s *section) {
 	}
 }
 
-// keep remembers the last good entry of a section.
+// keep remembers the last good entry of a section, where the person has changed it: what was only looked at is not theirs.
 func (d *desk) keep(s *section) {
-	d.keepInJob()
-	if d.store == nil || d.atCounter() {
+	if d.store == nil || d.atCounter() || !s.live.Differs() {
 		return
 	}
+	d.keepInJob()
 	text := ""
 	if s.live.Touched() {
 		text = s.live.Link()

@@ -1,8 +1,11 @@
 package page
 
 import (
+	"strings"
+
 	"setbook/calc"
 	"setbook/calc/link"
+	"setbook/calc/unit"
 	"setbook/calc/words"
 )
 
@@ -23,6 +26,7 @@ type Live struct {
 	grip       grip                  // on the drawing
 	pads       map[string]*pad       // of the grids, once they are wanted
 	files      map[string]*loaded    // what became of the last file of each table
+	known      string                // what the entry meant as it was loaded, or as Differs told last; "": not known
 	around                           // what the page that it is embedded in has settled, products, a counter
 }
 
@@ -80,6 +84,7 @@ func (l *Live) Put(text string) {
 // Load takes a link: from the address bar, or as it was remembered. It reports whether
 // the link could be worked; where it could not, its texts stand in the fields with what is wrong.
 func (l *Live) Load(text string) bool {
+	l.known = ""
 	texts, problems := link.Parse(text)
 	if len(problems) > 0 {
 		l.problems = problems
@@ -90,12 +95,49 @@ func (l *Live) Load(text string) bool {
 		l.texts[key] = typed{text: text}
 	}
 	l.settled(false)
-	return l.work()
+	if !l.work() {
+		return false
+	}
+	l.known = l.means()
+	return true
 }
 
-// LoadUnder is Load, but what a person has typed into a field stays, and reports whether anything was.
-func (l *Live) LoadUnder(text string) (typed bool) {
-	before := l.texts
+// Differs reports, once for each change, whether the entry means anything else than what was loaded or told last. Other
+// units, another language and other words for the same figures are no change.
+func (l *Live) Differs() bool {
+	now := l.means()
+	if now == l.known {
+		return false
+	}
+	l.known = now
+	if l.aside != nil && l.aside.unread {
+		l.known = "" // its link comes once it is worked, and is told then
+	}
+	return true
+}
+
+// means is what the entry means, whoever reads it: the figures, or the texts where they are read beside the page.
+func (l *Live) means() string {
+	var all strings.Builder
+	for _, in := range l.Calculator.Inputs {
+		if l.aside != nil && l.aside.unread {
+			t := l.texts[in.Key]
+			all.WriteString(habit(t.habit).text() + t.text + "\x00")
+			continue
+		}
+		r := l.entry.Reading(in.Key)
+		if len(in.Options) == 0 && in.Reads == nil {
+			r.Text = "" // the figure is written out, however it was typed
+		}
+		all.WriteString(in.Plain(r, unit.US) + "\x00")
+	}
+	return all.String()
+}
+
+// LoadUnder is Load, but what a person has typed into a field stays. It reports whether anything was, and whether the link
+// changes what the entry means.
+func (l *Live) LoadUnder(text string) (typed, differs bool) {
+	before, meant := l.texts, l.means()
 	l.Load(text)
 	for key, t := range before {
 		if t.habit != (calc.Habit{}) {
@@ -103,7 +145,7 @@ func (l *Live) LoadUnder(text string) (typed bool) {
 		}
 	}
 	l.work()
-	return typed
+	return typed, l.means() != meant
 }
 
 // Example puts the example back into every field.

@@ -157,6 +157,173 @@ func TestAnOldLinkToASumOfAJob(t *testing.T) {
 	v.wait(`/^9.mph$/.test(document.querySelector('#gohold [data-key="wind"]').value)`)
 }
 
+// stilled waits until a sum of a job is shown and worked out, and whatever is kept for it has been.
+func (v *visit) stilled() {
+	v.Helper()
+	v.live()
+	v.wait(`!document.querySelector("#job-strip").hidden && !document.querySelector("section.calculator").hasAttribute("data-working")`)
+	v.do(chromedp.Sleep(6 * tick))
+	v.wait(`document.querySelector("#job-strip").dataset.kept === "saved" && !document.querySelector("section.calculator").hasAttribute("data-working")`)
+}
+
+// sums are the addresses of the sums of a job as its page links them, by the page of the calculator.
+func (v *visit) sums(id string) map[string]string {
+	v.Helper()
+	v.openJob("job/#job=" + id)
+	hrefs := map[string]string{}
+	for _, href := range eval[[]string](v, `[...document.querySelectorAll('#job [data-part="sums"] a[href*="entry="]')].map(a => new URL(a.href)).map(u => u.pathname.slice(1) + u.search + u.hash)`) {
+		page, _, _ := strings.Cut(href, "/")
+		hrefs[page] = href
+	}
+	return hrefs
+}
+
+// Whoever only looks at a sum of a job changes nothing in the record, and not what is remembered of the calculator either: not by opening it,
+// loading it again, going away and back, other units or another language.
+func TestLookingAtTheSumsOfAJobChangesNothing(t *testing.T) {
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	before := v.kept(id)
+	hrefs := v.sums(id)
+	require.Contains(t, hrefs, "levels")
+	require.Contains(t, hrefs, "setout")
+	require.Greater(t, len(hrefs), 8)
+	for page, href := range hrefs {
+		same := func(after string) {
+			t.Helper()
+			v.stilled()
+			require.Equal(t, before, v.kept(id), "%s, %s", page, after)
+			assert.NotContains(t, v.text("#job-strip"), "Saved", "%s, %s", page, after)
+			assert.NotContains(t, v.text("#job-strip"), "the link held", "%s, %s", page, after)
+		}
+		v.open(href)
+		same("opened")
+		v.press(`[data-units-choice][aria-pressed="false"]`)
+		same("in other units")
+		v.reload()
+		same("loaded again")
+		eval[bool](v, `(dispatchEvent(new Event("pageshow")), document.dispatchEvent(new Event("visibilitychange")), true)`)
+		same("in sight again")
+		if page == "levels" || page == "setout" {
+			v.open("about/")
+			eval[bool](v, `(history.back(), true)`)
+			v.wait(`location.pathname.includes(` + quote(page) + `) && document.querySelector("#job-strip")`)
+			same("back")
+			v.open("in/es/" + href)
+			v.stilled()
+			require.Equal(t, before, v.kept(id), "%s in Spanish", page)
+		}
+	}
+	assert.Empty(t, eval[[]string](v, inStore(`got(db.transaction("entries").objectStore("entries").getAllKeys()).then(all => all.filter(k => k !== "in step"))`)), "nothing is remembered as the person's own last entry")
+}
+
+// A change is kept all the same, also where the sum is worked out beside the page: typed, dragged, too long to be read on the page, and taken
+// back. The same in other words is none.
+func TestAChangeOfALongSumIsKept(t *testing.T) {
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	hrefs := v.sums(id)
+	entry := func(page string) string {
+		for _, e := range v.kept(id).Entries {
+			if e.Calculator == page {
+				return e.Link
+			}
+		}
+		return ""
+	}
+	holds := func(page, text string) {
+		t.Helper()
+		require.Eventually(t, func() bool { return strings.Contains(entry(page), text) }, patience, tick, text)
+		v.stilled()
+	}
+	v.open(hrefs["setout"])
+	v.stilled()
+	before := v.kept(id)
+	v.paste("setout", "joint", "0.5 cm")
+	v.stilled()
+	assert.Equal(t, before, v.kept(id), "the same in other words")
+	v.paste("setout", "joint", "6 mm")
+	holds("setout", "joint=6+mm")
+	v.paste("setout", "joint", "5 mm")
+	holds("setout", "joint=5+mm")
+	v.press(`#setout [data-do="drag"]`)
+	v.wait(`document.querySelector('#setout [data-do="drag"][aria-pressed="true"]')`)
+	v.drag(`#setout [data-part="drawing"] svg`, 40, -30)
+	holds("setout", "start=fixed")
+	assert.NotContains(t, entry("setout"), "start_x=0+m")
+
+	v.open(hrefs["levels"])
+	v.stilled()
+	v.paste("levels", "step_x", "1.45 m")
+	holds("levels", "step_x=1.45+m")
+	v.paste("levels", "grid", strings.Repeat(strings.Repeat("10,", 99)+"10 mm\n", 160)+strings.Repeat("10,", 99)+"17.5 mm")
+	require.Eventually(t, func() bool { return len(entry("levels")) > 40_000 }, patience, tick, "too long to be read on the page")
+	v.stilled()
+	long := v.kept(id)
+	v.reload()
+	v.stilled()
+	v.press(`[data-units-choice][aria-pressed="false"]`)
+	v.stilled()
+	assert.Equal(t, long, v.kept(id), "looking at a long one changes nothing either")
+}
+
+// A link that is only opened outside jobs does not take the place of the person's own last entry, also where it is worked out beside the page.
+func TestLookingAtALinkRemembersNothing(t *testing.T) {
+	v := begin(t, browser.Phone)
+	for page, field := range map[string]string{"levels": "step_x", "bed": "width"} {
+		v.open(page + "/")
+		v.paste(page, field, "31 mm")
+		v.wait(`location.hash.includes("31+mm") && !document.querySelector("section.calculator").hasAttribute("data-working")`)
+		v.open("about/")
+		v.open(page + "/#v=1&" + field + "=34+mm")
+		v.press(`[data-units-choice][aria-pressed="false"]`)
+		v.wait(`!document.querySelector("section.calculator").hasAttribute("data-working")`)
+		v.do(chromedp.Sleep(6 * tick))
+		v.open("about/")
+		v.open(page + "/")
+		v.wait(`location.hash.includes("31+mm")`)
+	}
+}
+
+// A sum that was removed on another page is called so, and can be added again.
+func TestASumThatWasRemovedOnAnotherPage(t *testing.T) {
+	v := begin(t, browser.Phone)
+	id := v.demoJob()
+	href := v.sums(id)["slope"]
+	remove := func() {
+		t.Helper()
+		other := look(t, shared, v.site, browser.Phone)
+		other.openJob("job/#job=" + id)
+		at := `[...document.querySelectorAll('#job [data-job-do="remove"]')].find(b => b.closest("li").querySelector('a[href*="/slope/"]'))`
+		eval[bool](other, `(b => { for (let d = b.closest("details"); d; d = d.parentElement.closest("details")) d.open = true; b.click(); return true })(`+at+`)`)
+		other.saved()
+	}
+	says := func() {
+		t.Helper()
+		v.wait(`document.querySelector("#job-strip").dataset.kept === "not"`)
+		assert.Contains(t, v.text("#job-strip"), "this sum was removed from the job on another page")
+		assert.NotContains(t, v.text("#job-strip"), "no longer kept on this phone")
+	}
+	v.open(href)
+	v.stilled()
+	all := len(v.kept(id).Entries)
+	remove()
+	require.Len(t, v.kept(id).Entries, all-1)
+	v.paste("slope", "drop", "80 mm")
+	says()
+	v.jobDo("add")
+	v.wait(`document.querySelector("#job-strip").dataset.kept === "saved"`)
+	assert.Contains(t, v.kept(id).Entries[all-1].Link, "drop=80+mm")
+	v.paste("slope", "drop", "81 mm")
+	require.Eventually(t, func() bool { return strings.Contains(v.kept(id).Entries[all-1].Link, "drop=81+mm") }, patience, tick)
+	v.stilled()
+
+	// A page that comes in sight again says so before anything is changed.
+	remove()
+	eval[bool](v, `(document.dispatchEvent(new Event("visibilitychange")), true)`)
+	says()
+}
+
 // What is typed before the job is read is neither lost nor a reason to write an old link over the job.
 func TestTypingBeforeTheJobIsRead(t *testing.T) {
 	v := begin(t, browser.Phone, `{ const real = IDBDatabase.prototype.transaction; const start = performance.now();
