@@ -330,8 +330,12 @@ func (d *desk) typeJob(e *dom.BasicEvent) {
 	}
 	if c.view.Type(key, f.Get("value").String(), now()) {
 		d.saveJob()
+		d.refreshJob("")
+		return
 	}
-	d.refreshJob("")
+	d.flagFields()
+	c.keepDraft()
+	d.writeParts(c.view.Notes()) // a long log is not written anew at every key
 }
 
 // refreshJob writes every part that differs from what it was last given. A part in which somebody types is left until that is over.
@@ -341,13 +345,25 @@ func (d *desk) refreshJob(focus string) {
 	switch {
 	case c.view != nil:
 		c.view.Phone = d.board.Running()
-		parts = append(c.view.Parts(now()), c.view.Names()...)
+		parts = c.view.Parts(now())
 		d.flagFields()
 		c.tellKept()
 		c.keepDraft()
 	case c.list != nil:
 		parts = c.list.Parts(now())
 	}
+	d.writeParts(parts)
+	d.drawPictures()
+	if focus != "" {
+		if e, ok := find(c.root.Underlying(), focus); ok {
+			e.Focus()
+		}
+	}
+}
+
+// writeParts writes what differs from what was written last.
+func (d *desk) writeParts(parts []page.Part) {
+	c := &d.clerk
 	for _, p := range parts {
 		if html, ok := c.shown[p.Name]; ok && html == p.HTML {
 			continue
@@ -358,12 +374,6 @@ func (d *desk) refreshJob(focus string) {
 		}
 		replace(part, p.HTML)
 		c.shown[p.Name] = p.HTML
-	}
-	d.drawPictures()
-	if focus != "" {
-		if e, ok := find(c.root.Underlying(), focus); ok {
-			e.Focus()
-		}
 	}
 }
 

@@ -131,6 +131,12 @@ func (v *View) Parts(now countdown.Instant) []page.Part {
 	for _, r := range v.regions() {
 		parts = append(parts, page.Part{Name: r.name, HTML: r.html(now)})
 	}
+	return append(parts, v.Notes()...)
+}
+
+// Notes is what is said under each field: all that typing changes where it changes no record.
+func (v *View) Notes() []page.Part {
+	parts := v.Names()
 	for i := range fields {
 		f := &fields[i]
 		parts = append(parts, page.Part{Name: "note-" + f.key, HTML: v.note(f)})
