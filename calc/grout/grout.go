@@ -123,7 +123,7 @@ func answers(s *calc.Sheet, e calc.Entry, p parts, r rule) {
 			Likely: float64(p.bags), Low: float64(low.bags), High: float64(high.bags)})
 	calc.Gives(s, "powder", "Grout powder", p.powder, unit.PoundKg).Between(float64(low.powder), float64(high.powder), all).First()
 	calc.Gives(s, "bags", "Bags", p.bags, unit.Bare).Between(float64(low.bags), float64(high.bags), all)
-	calc.Gives(s, "run", "Length of joint", p.run, unit.FootMetre)
+	calc.Gives(s, "run", "Length of all joints, movement joints too", p.run, unit.FootMetre)
 	calc.Gives(s, "volume", "Grout in the joints, before waste", p.volume, unit.CubicFootL).Between(float64(low.volume), float64(high.volume), joints)
 	calc.Gives(s, "least_joint", "Narrowest joint that the rules allow", r.least, unit.InchMM)
 	calc.Gives(s, "lippage", "Most that one edge may stand above the next", r.lippage, unit.InchMM)

@@ -37,7 +37,7 @@ var (
 			Usually("0 in", "1/16 in", "1/8 in")
 	structural = calc.Ask("structural", "w_s", "Joint in the slab below", unit.InchMM, 0, 3*unit.Inch, "0 in").
 			Helped("Its width where this joint stands over one in the slab; else 0.")
-	length = calc.Ask("length", "F", "Length to divide", far, unit.Foot, 3300*unit.Foot, "40 ft").Helped("Of the paving, from edge joint to edge joint.")
+	length = calc.Ask("length", "F", "Length to divide", far, unit.Foot, 3300*unit.Foot, "40 ft").Helped("Of the paving alone, between the edge joints.")
 	paver  = calc.Ask("paver", "p", "Paver along the length", fine, unit.Inch, 2*unit.Metre, "23 13/16 in")
 	joint  = calc.Ask("joint", "j", "Grout joint", fine, 0, 2*unit.Inch, "3/16 in").Usually("1/8 in", "3/16 in", "1/4 in")
 )
@@ -110,6 +110,12 @@ func PaversAcross(spacing, module unit.Length) unit.Count {
 	return -unit.Whole(-float64(spacing / module)) // down, by the same guard as up
 }
 
+// Spans is how many spans a length between edge joints takes, where movement joints stand at these centres: between n spans stand
+// n - 1 joints, so that they reach n centres less one joint. By definition; the last span may be short.
+func Spans(length, centres, joint unit.Length) unit.Count {
+	return unit.Whole(float64((length + joint) / centres))
+}
+
 // parts are what the work has found.
 type parts struct {
 	least, rule, closing, opening, calculated, larger, width unit.Length
@@ -163,7 +169,7 @@ func found(e calc.Entry) parts {
 	p.pavers = PaversAcross(min(l, most), p.module)
 	p.spacing = unit.Length(p.pavers) * p.module
 	p.centres = p.spacing + p.width - joint.Of(e)
-	p.spans = unit.Whole(float64(length.Of(e) / p.spacing))
+	p.spans = Spans(length.Of(e), p.centres, p.width)
 	return p
 }
 

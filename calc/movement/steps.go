@@ -45,6 +45,6 @@ func spacingSteps(s *calc.Sheet, e calc.Entry, p parts) {
 	calc.Let(s, "w", p.width, fine)
 	calc.WorksUS(s, "Centres of the movement joints: each is wider than the grout joint in whose place it stands, which adds to the layout.",
 		"C", p.centres, far, "S + (w - j) / 1000", "S + (w - j) / 12", source.ByDefinition)
-	calc.Works(s, "Spans in the length; the last may be short. Movement joints stand between them, and at both ends.",
-		"N", p.spans, unit.Whole1, "ceil(F / S)", source.ByDefinition)
+	calc.WorksUS(s, "Spans in the length, joint to joint on their centres; the last may be short. Behind the last stands the edge joint, which is not in the length, so a movement joint is added to it.",
+		"N", p.spans, unit.Whole1, "ceil((F + w / 1000) / C)", "ceil((F + w / 12) / C)", source.ByDefinition)
 }

@@ -31,7 +31,7 @@ func drawing(e calc.Entry, p parts) calc.Drawing {
 	face := top - sag.Of(e) // of the sealant at the middle
 	crown := face - p.depth
 	rod(&d, side, w, crown, dome.Of(e), p)
-	sealed := append(arch(side, w, top, -sag.Of(e)), reversed(arch(side, w, crown-dome.Of(e), dome.Of(e)))...)
+	sealed := append(arch(side, w, top, -sag.Of(e)), reversed(arch(side, w, crown-p.crown, p.crown))...)
 	d.Area(calc.Sealant, sealed...)
 	measures(&d, side, w, top, face, crown, p)
 	return d

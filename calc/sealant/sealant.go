@@ -107,6 +107,7 @@ func Beside(chord, rise unit.Length) unit.Area {
 // parts are what the work has found.
 type parts struct {
 	depth, room, rod, spare, tape unit.Length
+	crown                         unit.Length // that of the rod; 0 where none fits, since tape and strips are flat
 	underRod, overFace, section   unit.Area
 	volume                        unit.Volume
 	cartridges                    unit.Number
@@ -124,18 +125,21 @@ func work(e calc.Entry, s *calc.Sheet) {
 }
 
 func found(e calc.Entry) parts {
-	w, h, f := width.Of(e), dome.Of(e), sag.Of(e)
+	w, f := width.Of(e), sag.Of(e)
 	p := parts{depth: depth.Of(e)}
 	if p.depth == 0 {
 		p.depth = Depth(w)
 	}
-	p.underRod, p.overFace = Beside(w, h), Beside(w, f)
-	p.section = w.Times(p.depth) + p.underRod + p.overFace
-	p.volume = p.section.Deep(run.Of(e))
-	p.cartridges = Cartridges(p.volume, waste.Of(e), cartridge.Of(e))
 	p.rod = w * unit.Length(rodRatio.Of(e))
 	p.room = paver.Of(e) + bed.Of(e) - f - p.depth
 	p.spare = p.room - p.rod
+	if p.spare >= 0 {
+		p.crown = dome.Of(e)
+	}
+	p.underRod, p.overFace = Beside(w, p.crown), Beside(w, f)
+	p.section = w.Times(p.depth) + p.underRod + p.overFace
+	p.volume = p.section.Deep(run.Of(e))
+	p.cartridges = Cartridges(p.volume, waste.Of(e), cartridge.Of(e))
 	p.tape = 2 * run.Of(e)
 	return p
 }
@@ -195,7 +199,20 @@ func answers(s *calc.Sheet, e calc.Entry, p parts) {
 		Of(&calc.Supply{Of: calc.BuyTape, Likely: float64(p.tape), Low: float64(p.tape), High: float64(p.tape) * (1 + tapeStrays)})
 	calc.Gives(s, "backing", "Rod, or tape where none fits, along every joint", run.Of(e), unit.FootMetre).
 		Between(float64(run.Of(e)), float64(run.Of(e))*(1+tapeStrays), words.Say("Up to a tenth more for laps and ends.")).Buy().
-		Of(&calc.Supply{Of: calc.BuyBacking, Pack: unit.Fig(p.rod, unit.InchMM), Likely: float64(run.Of(e)), Low: float64(run.Of(e)), High: float64(run.Of(e)) * (1 + tapeStrays)})
+		Of(p.backs(e))
+}
+
+// backs is what an order buys to stand under the sealant: the rod where it fits, else what the caution tells of.
+func (p parts) backs(e calc.Entry) *calc.Supply {
+	l := float64(run.Of(e))
+	s := &calc.Supply{Of: calc.BuyBacking, In: "backing rod", Pack: unit.Fig(p.rod, unit.InchMM), Likely: l, Low: l, High: l * (1 + tapeStrays)}
+	if p.spare < 0 {
+		s.In, s.Pack = "bond-breaker tape", unit.Fig(width.Of(e), unit.InchMM)
+		if p.room >= thin {
+			s.In, s.Grade = "bond-breaker tape on a flat strip of soft foam", float64(p.room)
+		}
+	}
+	return s
 }
 
 func cautions(s *calc.Sheet, e calc.Entry, p parts) {
@@ -235,7 +252,7 @@ func widthAndDepth(s *calc.Sheet, e calc.Entry, p parts) {
 		s.Warn(calc.Note, source.MovementMethod, "The handbook's half of the width would be {half} here. Less than {least} hardly holds to a face, so the rule gives {least}.",
 			words.Is("half", w/2, unit.InchMM), words.Both("least", unit.Length(leastDepth), unit.InchMM))
 	}
-	if bite := p.depth + dome.Of(e) + sag.Of(e); bite > paver.Of(e) {
+	if bite := p.depth + p.crown + sag.Of(e); bite > paver.Of(e) {
 		s.Warn(calc.Care, source.ByDefinition, "At the faces the bead is {bite} deep, more than the paver is thick: it would hold to the bed as well.", words.Is("bite", bite, unit.InchMM))
 	}
 }
@@ -248,10 +265,10 @@ func backing(s *calc.Sheet, e calc.Entry, p parts) {
 	case p.spare >= 0:
 		s.Warn(calc.Note, source.RodSize, "A rod of {rod} fits: {room} is left under the sealant. It takes {run} of rod, set to one depth.", rod, room, run.Is("run", run.Of(e)))
 	case p.room < thin:
-		s.Warn(calc.Care, source.BackingStrips, "A rod of {rod} does not fit: only {room} is left under the sealant. Lay {run} of bond-breaker tape, as wide as the joint, on the slab, and enter a crown of 0.",
+		s.Warn(calc.Care, source.BackingStrips, "A rod of {rod} does not fit: only {room} is left under the sealant. Lay {run} of bond-breaker tape, as wide as the joint, on the slab. The sum counts no crown.",
 			rod, room, run.Is("run", run.Of(e)))
 	default:
-		s.Warn(calc.Care, source.BackingStrips, "A rod of {rod} does not fit: only {room} is left under the sealant. Fill that with a flat strip of soft foam, lay {run} of bond-breaker tape on it as wide as the joint, and enter a crown of 0. Do not squeeze a rod flat or cut it in half.",
+		s.Warn(calc.Care, source.BackingStrips, "A rod of {rod} does not fit: only {room} is left under the sealant. Fill that with a flat strip of soft foam, and lay {run} of bond-breaker tape on it as wide as the joint. The sum counts no crown. Do not squeeze a rod flat or cut it in half.",
 			rod, room, run.Is("run", run.Of(e)))
 	}
 }

@@ -27,14 +27,14 @@ func TestBacking(t *testing.T) {
 	for entry, told := range map[string]string{
 		"width=10 mm&dome=0 mm&sag=0 mm&bed=0 mm":            "fits",
 		"width=13 mm&dome=0 mm&sag=0 mm&bed=0 mm":            "flat strip of soft foam",
-		"width=10 mm&dome=0 mm&sag=0 mm&bed=0 mm&paver=8 mm": "on the slab, and enter",
+		"width=10 mm&dome=0 mm&sag=0 mm&bed=0 mm&paver=8 mm": "on the slab. The sum",
 	} {
 		messages := cautions(t, entry)
 		spare, _ := solved(t, entry).Answer("rod_spare")
 		assert.Equal(t, told != "fits", spare.Reads.Msg != "", "%s: a rod that does not fit is said in words", entry)
 		assert.Equal(t, 1, strings.Count(messages, "A rod of {rod}"), entry)
 		assert.Contains(t, messages, told, entry)
-		for _, other := range []string{"{rod} fits", "flat strip of soft foam", "on the slab, and enter"} {
+		for _, other := range []string{"{rod} fits", "flat strip of soft foam", "on the slab. The sum"} {
 			assert.Equal(t, strings.Contains(other, told), strings.Contains(messages, other), "%s: %s", entry, other)
 		}
 	}

@@ -19,6 +19,16 @@ func steps(s *calc.Sheet, e calc.Entry, p parts) {
 		calc.Works(s, "Depth as entered.",
 			"d", p.depth, unit.InchMM, "d_e", source.ByDefinition)
 	}
+	calc.Works(s, "Rod: wider than the joint by the ratio, so that it stays where it is pushed.",
+		"D", p.rod, unit.InchMM, "q * W", source.RodSize)
+	calc.Works(s, "Room under the sealant: paver and open bed, less the hollow and the depth.",
+		"R", p.room, unit.InchMM, "T + b - s - d", source.ByDefinition)
+	calc.Works(s, "Depth left under the rod, its height taken as its diameter. Below nought it does not fit.",
+		"R_spare", p.spare, unit.InchMM, "R - D", source.ByDefinition)
+	if p.spare < 0 {
+		calc.Works(s, "No rod fits: tape or a flat strip stands under the sealant, and the sum counts no crown, whatever was entered.",
+			"h_used", p.crown, unit.InchMM, "0", source.BackingStrips)
+	}
 	section(s, e, p, w, h, f, d)
 
 	calc.Let(s, "S", p.section, unit.InchArea)
@@ -29,12 +39,6 @@ func steps(s *calc.Sheet, e calc.Entry, p parts) {
 	calc.Works(s, "Cartridges are bought whole.",
 		"N", unit.Whole(float64(p.cartridges)), unit.Whole1, "ceil(n)", source.ByDefinition)
 
-	calc.Works(s, "Rod: wider than the joint by the ratio, so that it stays where it is pushed.",
-		"D", p.rod, unit.InchMM, "q * W", source.RodSize)
-	calc.Works(s, "Room under the sealant: paver and open bed, less the hollow and the depth.",
-		"R", p.room, unit.InchMM, "T + b - s - d", source.ByDefinition)
-	calc.Works(s, "Depth left under the rod, its height taken as its diameter. Below nought it does not fit.",
-		"R_spare", p.spare, unit.InchMM, "R - D", source.ByDefinition)
 	calc.Works(s, "Rod, or tape where none fits, along every joint.",
 		"ℓ_back", run.Of(e), unit.FootMetre, "ℓ", source.ByDefinition)
 	calc.Works(s, "Masking tape along both edges.",
@@ -43,8 +47,8 @@ func steps(s *calc.Sheet, e calc.Entry, p parts) {
 
 // section writes how the section is found: the rectangle, and what stands beside the crown of the rod and the hollow of the face.
 func section(s *calc.Sheet, e calc.Entry, p parts, w, h, f, d calc.Term) {
-	if dome.Of(e) > 0 {
-		r, θ := arc(width.Of(e), dome.Of(e), "r_h", "θ_h")
+	if p.crown > 0 {
+		r, θ := arc(width.Of(e), p.crown, "r_h", "θ_h")
 		s.Step(words.Say("Radius of the rod's crown, an arc over the width."),
 			r, "(W * W / 4 + h * h) / (2 * h)", source.Segment, w, h)
 		s.Step(words.Say("Angle that the crown takes up at its centre."),
@@ -62,10 +66,10 @@ func section(s *calc.Sheet, e calc.Entry, p parts, w, h, f, d calc.Term) {
 			calc.Sym("a_s", p.overFace, unit.InchArea), "W * s - r_s * r_s / 2 * (θ_s * pi / 180 - sin(θ_s))", source.Segment, w, f, r, θ)
 	}
 	switch {
-	case dome.Of(e) > 0 && sag.Of(e) > 0:
+	case p.crown > 0 && sag.Of(e) > 0:
 		s.Step(words.Say("Section: width by depth at the middle, and what stands beside the crown and the hollow."),
 			calc.Sym("S", p.section, unit.InchArea), "W * d + a_h + a_s", source.SealantTooling, w, d)
-	case dome.Of(e) > 0:
+	case p.crown > 0:
 		s.Step(words.Say("Section: width by depth at the middle, and what stands beside the crown."),
 			calc.Sym("S", p.section, unit.InchArea), "W * d + a_h", source.SealantTooling, w, d)
 	case sag.Of(e) > 0:

@@ -17,7 +17,21 @@ func (o *order) answers() {
 		calc.Gives(s, "price", "Price, in your own money", o.price, unit.Bare)
 	}
 	for _, l := range o.lines {
-		l.answer(s).Between(l.likely, l.buy, words.Say("Likely, and enough 19 times in 20.")).Buy()
+		l.answer(s).Between(l.likely, l.buy, words.Say("Likely, and enough 19 times in 20.")).Buy().Says(l.bought())
+	}
+}
+
+// bought reads as the order does: what is bought, with what it comes in.
+func (l *line) bought() words.Line {
+	buys := l.fig(l.buy)
+	n := words.Arg{Name: "n", Figure: &buys}
+	switch in := words.Also("in", l.in()); {
+	case l.supply.Pack.Base == 0 && l.supply.In == "":
+		return words.Say("{n}", &n) // in its own unit, or as its label counts it
+	case l.counted():
+		return words.Say("{n} {in}", &n, in)
+	default:
+		return words.Say("{n} of {in}", &n, in)
 	}
 }
 
@@ -98,8 +112,10 @@ func (l *line) in() words.Line {
 		return words.Say("{in}", in)
 	case l.supply.Pack.Kind == unit.KindArea:
 		return words.Say("pieces with a face of {pack}", &pack)
+	case l.supply.Pack.Kind == unit.KindLength && l.supply.Grade > 0:
+		return words.Say("{in}, {pack} wide, {thick} to fill", in, &pack, words.Is("thick", unit.Length(l.supply.Grade), unit.InchMM))
 	case l.supply.Pack.Kind == unit.KindLength:
-		return words.Say("the length, {pack} thick", &pack)
+		return words.Say("{in}, {pack} across", in, &pack)
 	case l.supply.Pack.Kind == unit.KindVolume && l.yields():
 		return words.Say("{in}, each yielding {pack}", in, &pack)
 	}

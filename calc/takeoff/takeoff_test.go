@@ -103,6 +103,27 @@ func TestPavers(t *testing.T) {
 	assert.False(t, care, "16.9 kg are less than the 23 kg that the lifting equation starts from")
 }
 
+// The order buys what the page of the sealant tells of, and every answer reads as its line. By hand, 17.5 mm of joint in 20 mm pavers on a closed
+// bed: 20 − 8.75 mm leaves 11.25 mm, too little for a rod of 21.875 mm. 3/8 in of joint leaves 13.65 mm for one of 11.91 mm.
+func TestBacking(t *testing.T) {
+	c, _ := all.ByID("takeoff")
+	r := words.Reader{Language: words.English, Style: unit.Style{System: unit.Metric, Decimal: '.'}}
+	for entry, want := range map[string]string{
+		"width=17.5 mm&depth=0 mm&bed=0 mm&sag=0 mm&dome=3 mm":            "bond-breaker tape on a flat strip of soft foam, 17.5 mm wide, 11.25 mm to fill",
+		"width=17.5 mm&depth=0 mm&bed=0 mm&sag=0 mm&dome=0 mm&paver=9 mm": "bond-breaker tape, 17.5 mm across",
+		"width=3/8 in&depth=0 mm&bed=0 mm&sag=0 mm&dome=3 mm":             "backing rod, 11.91 mm across",
+	} {
+		e, problems := c.Read(calc.Texts{"job": "sealant?" + entry + "&run=10 m&cartridge=300 mL", "cuts": "0 m"}, calc.Habit{})
+		require.Empty(t, problems)
+		s := c.Solve(e)
+		row := listed(s)[1]
+		assert.Equal(t, want, row[3], entry)
+		assert.Equal(t, row[2]+" of "+want, r.Line(figure(t, s, "backing").Reads), entry)
+		cartridges := listed(s)[0]
+		assert.Equal(t, cartridges[2]+" cartridges of 300 mL", r.Line(figure(t, s, "sealant").Reads), entry)
+	}
+}
+
 // A question that names nothing is ordered from all the same, by its own words, with its rounded figure.
 func TestUnnamed(t *testing.T) {
 	plain := &calc.Calculator{ID: "levels", Title: "Levels", Work: func(_ calc.Entry, s *calc.Sheet) {
