@@ -35,7 +35,7 @@ func TestDiff(t *testing.T) {
 	changed.Name, changed.Place, changed.Address = "Courtyard", "", "Nowhere 1"
 	changed.Weather.Air = "9 °C"
 	changed.Mixes = slices.Delete(changed.Mixes, 1, 2)
-	changed.Mixes[1].Amount = "24 kg"
+	changed.Mixes[1].Amount = "49 lb"
 	changed.Checks = append(changed.Checks, job.Check{ID: "new", When: noon, Contact: "99 %"})
 	changed.HandOver.Materials[0].Lots = "M-0419"
 	assert.Equal(t, []string{
@@ -43,8 +43,8 @@ func TestDiff(t *testing.T) {
 		"place | Place: “Invented” goes.",
 		"address | Address: “Nowhere 1” is new.",
 		"air | Air temperature: “18 °C” becomes “9 °C”.",
-		"mixes[x2] | Mix goes: 2026-04-22 21:06 UTC · 25 kg · Mortar · M-0417 · 17 °C · 17 °C",
-		"mixes[x3].amount | Mix, 2026-04-22 21:48 UTC · 24 kg · Mortar · …: Powder mixed: “25 kg” becomes “24 kg”.",
+		"mixes[x2] | Mix goes: 2026-04-22 21:06 UTC · 50 lb · Mortar · M-0417 · 17 °C · 17 °C",
+		"mixes[x3].amount | Mix, 2026-04-22 21:48 UTC · 49 lb · Mortar · …: Powder mixed: “50 lb” becomes “49 lb”.",
 		"checks[new] | Check is new: 2026-04-24 03:06 UTC · 99 %",
 		"materials[m1].lots | Material, Mortar · Large and heavy tile mortar, wh…: Bag lots: “M-0417, M-0418” becomes “M-0419”.",
 	}, changes(job.Diff(old, changed)))
@@ -564,13 +564,13 @@ func oneChange(t testing.TB, change func(j *job.Job)) string {
 
 // What differs is what is seen, however far down a text it stands and whatever it is made of.
 func TestDiffShowsThePlace(t *testing.T) {
-	assert.Equal(t, "Entry, bed · Terrace · area 42.0 m2, bag_yield …: Entry: waste 10 % → 90 %", oneChange(t, func(j *job.Job) {
+	assert.Equal(t, "Entry, bed · Terrace · area 40.12 m2, bag_yield…: Entry: waste 10 % → 90 %", oneChange(t, func(j *job.Job) {
 		j.Entries[7].Link = strings.Replace(j.Entries[7].Link, "waste=10", "waste=90", 1)
 	}))
-	assert.Equal(t, "Entry, slope · House to drain · cross 0 mm, run…: Entry: drop 75 mm → –, run 4.2 m → 5 m, slip – → 1 mm", oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&run=5+m&cross=0+mm&slip=1+mm" }))
-	assert.Equal(t, "Entry, slope · House to drain · cross 0 mm, dro…: Entry: “v=1&drop=75+mm&run=4.2+m&cross=0+mm” becomes “v=1&run=4.2+m&drop=75+mm&cross=0+mm”.",
-		oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&run=4.2+m&drop=75+mm&cross=0+mm" }), "the same pairs, otherwise written")
-	assert.Contains(t, oneChange(t, func(j *job.Job) { j.Entries[1].Link = strings.Replace(j.Entries[1].Link, "0,0,1&", "0,0,9&", 1) }), "grid …29,30,30,31;1,0,0,1,0,0,1 → …29,30,30,31;1,0,0,1,0,0,9")
+	assert.Equal(t, "Entry, slope · House to drain · cross 0 mm, run…: Entry: drop 132 mm → –, run 6 m → 5 m, slip – → 1 mm", oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&run=5+m&cross=0+mm&slip=1+mm" }))
+	assert.Equal(t, "Entry, slope · House to drain · cross 0 mm, dro…: Entry: “v=1&drop=132+mm&run=6+m&cross=0+mm” becomes “v=1&run=6+m&drop=132+mm&cross=0+mm”.",
+		oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&run=6+m&drop=132+mm&cross=0+mm" }), "the same pairs, otherwise written")
+	assert.Contains(t, oneChange(t, func(j *job.Job) { j.Entries[1].Link = strings.Replace(j.Entries[1].Link, "0,0,0&", "0,0,9&", 1) }), "grid …2,33,33;0,1,0,0,0,1,0,0,0 → …2,33,33;0,1,0,0,0,1,0,0,9")
 
 	assert.Equal(t, "Care of the surface: “…ant once a year, in the cold season.” becomes “…ant once a year, in the warm season.”.",
 		oneChange(t, func(j *job.Job) { j.HandOver.Care = strings.Replace(j.HandOver.Care, "cold", "warm", 1) }))
@@ -585,7 +585,7 @@ func TestDiffShowsThePlace(t *testing.T) {
 	assert.Equal(t, "Remarks: “Two pavers of the same batch are left in the shed.” becomes “Two pavers of the same batch are left in the barn.”.",
 		oneChange(t, func(j *job.Job) { j.HandOver.Remarks = "Two pavers of the same batch are left in the barn." }), "what is short is shown whole")
 	assert.Contains(t, oneChange(t, func(j *job.Job) { j.Entries[0].Link += "&note=" }), "Entry: note – → ", "a pair with nothing in it is one")
-	far := oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&drop=75+mm&run=4.2+m&cross=" + strings.Repeat("1,", 20_000) })
+	far := oneChange(t, func(j *job.Job) { j.Entries[0].Link = "v=1&drop=132+mm&run=6+m&cross=" + strings.Repeat("1,", 20_000) })
 	assert.Less(t, len(far), 5000, "of a grid not all is told")
 	assert.Contains(t, far, " … ")
 

@@ -129,10 +129,10 @@ var spoils = []spoil{
 	{`"entries": [`, `"entries": [` + "\n    7,", "entries[1]", "object in braces"},
 	{`"id": "e2"`, `"id": "e1"`, "entries[2].id", "two of them"},
 	{`"calculator": "bed"`, `"calculator": "Bed!"`, "entries[8].calculator", "small letters"},
-	{`"v=1&drop=75+mm&run=4.2+m&cross=0+mm"`, `"v=1\u0001"`, "entries[1].link", "control character"},
+	{`"v=1&drop=132+mm&run=6+m&cross=0+mm"`, `"v=1\u0001"`, "entries[1].link", "control character"},
 	{`"text": "countdown=1&name=Set`, `"text": "countdown=2&name=Set`, "countdowns[1].text", "no countdown"},
 	{`"mixes": [`, `"mixes": {"a": 1}, "mixers": [`, "mixes", "list in brackets"},
-	{`"amount": "12.5 kg"`, `"amount": "a lot"`, "mixes[5].amount", "2 bags"},
+	{`"amount": "25 lb"`, `"amount": "a lot"`, "mixes[5].amount", "2 bags"},
 	{`"contact": "93 %"`, `"contact": "930 %"`, "checks[2].contact", "It takes from"},
 	{`"where": "Last row"`, `"where": "Last row", "picture": "data:image/svg+xml;base64,PHN2Zz4="`, "checks[3].picture", "no JPEG"},
 	{`"where": "Last row"`, `"where": "Last row", "picture": "https://example.org/x.png"`, "checks[3].picture", "no JPEG"},
@@ -207,7 +207,7 @@ func TestBrokenJSON(t *testing.T) {
 // A record of a newer program is looked at as far as it goes: what is not known is passed over, whole lines at a time.
 func TestNewer(t *testing.T) {
 	text := job.Write(job.Demo(noon))
-	newer := strings.NewReplacer(`"version": 1,`, `"version": 7, "crane": {"hired": true},`, `"amount": "12.5 kg"`, `"amount": {"kg": 12.5}`, `"wind": "8 km/h"`, `"gust": "x", "wind": 8`).Replace(text)
+	newer := strings.NewReplacer(`"version": 1,`, `"version": 7, "crane": {"hired": true},`, `"amount": "25 lb"`, `"amount": {"lb": 25}`, `"wind": "8 km/h"`, `"gust": "x", "wind": 8`).Replace(text)
 	j, problems := job.Read(newer)
 	require.Empty(t, problems)
 	assert.EqualValues(t, 7, j.Newer)
