@@ -135,24 +135,82 @@ func (p *plan) orderDrawing(d *calc.Drawing) {
 	d.Areas(calc.Paver, hatched)
 	p.walls(d)
 	d.Areas(calc.Outline, p.edgeRings())
+	p.arrow(d)
+	pitch := p.pitch()
+	marks := make([]calc.Point, len(ends))
 	for i, middle := range ends {
 		q := paving.Point{X: p.box.X0 - 1.9*p.margin(), Y: middle}
 		if p.way.across {
 			q = paving.Point{X: middle, Y: p.box.Y0 - 1.9*p.margin()}
 		}
 		n := strconv.Itoa(i + 1)
-		d.Mark(p.at(q), high(p.pitch(), n), words.Say("{n}", words.Text("n", n)))
-	}
-	for i, s := range p.steps {
-		if i == 0 || s.mix != p.steps[i-1].mix {
-			n := "M" + strconv.Itoa(s.mix+1)
-			at, room := p.label(&p.laid.Pieces[s.piece], n)
-			d.Mark(p.at(at), room, words.Say("{n}", words.Text("n", n)))
+		room := high(pitch, n)
+		if p.way.across {
+			room = min(room, pitch)
 		}
+		marks[i] = p.at(q)
+		d.Mark(marks[i], room, words.Say("{n}", words.Text("n", n)))
 	}
-	p.arrow(d)
-	d.Says = words.Say("{rows} rows, numbered in the order of setting; the arrow is the way that the work goes. M1, M2 and so on are where each of {mixes} mixes begins, at {area} a mix; every other one is hatched.",
+	l := labelled(d)
+	for i := range marks {
+		l.keep(marks[i], len(strconv.Itoa(i+1)))
+	}
+	p.mixMarks(l)
+	d.Says = words.Say("{rows} rows, numbered in the order of setting; the arrow is the way that the work goes. M1, M2 and so on are {mixes} mixes, at {area} a mix; every other one is hatched. Each is marked where it begins, or a few pavers on where that is too narrow; the list has them all.",
 		words.Is("rows", unit.Count(len(ends)), unit.Whole1), words.Is("mixes", unit.Count(mixes), unit.Whole1), words.Is("area", p.mix, unit.FootArea))
+}
+
+// mixMarks writes the number of each mix on its first piece that has room for it beside what is written already.
+func (p *plan) mixMarks(l *labels) {
+	low, high := p.extent()
+	for i := 0; i < len(p.steps); {
+		mix := p.steps[i].mix
+		n := "M" + strconv.Itoa(mix+1)
+		var places []calc.Point
+		for ; i < len(p.steps) && p.steps[i].mix == mix; i++ {
+			at, _ := p.label(&p.laid.Pieces[p.steps[i].piece], n)
+			places = append(places, l.within(p.at(at), len(n), low, high))
+		}
+		l.place(words.Say("{n}", words.Text("n", n)), len(n), places...)
+	}
+}
+
+// mixList is where each mix begins, since a plan of many mixes has no room to mark them all.
+func (p *plan) mixList(s *calc.Sheet) {
+	t := s.Table("mixes", "Where each mix begins", "Mix number", "Row", "Paver of that row")
+	if last := p.steps[len(p.steps)-1].mix + 1; last > listed {
+		t.Says = words.Say("The first {listed} of {all} mixes.", words.Is("listed", unit.Count(listed), unit.Whole1), words.Is("all", unit.Count(last), unit.Whole1))
+	}
+	along := paving.Point{X: 1}
+	if p.way.across {
+		along = paving.Point{Y: 1}
+	}
+	nought, one := p.at(paving.Point{}), p.at(along)
+	nth := 0
+	for i, step := range p.steps {
+		nth++
+		if i > 0 && step.row != p.steps[i-1].row {
+			nth = 1
+		}
+		if i > 0 && step.mix == p.steps[i-1].mix || step.mix >= listed {
+			continue
+		}
+		t.Row(calc.Marked("M"+strconv.Itoa(step.mix+1)), calc.Amount(unit.Count(step.row+1), unit.Whole1), counted(nth, one.X-nought.X, one.Y-nought.Y))
+	}
+}
+
+// counted says which piece of a row is meant, and from which end the row is counted that runs so on the plan.
+func counted(nth int, dx, dy unit.Length) calc.Cell {
+	n := words.Is("n", unit.Count(nth), unit.Whole1)
+	switch {
+	case max(dx, -dx) < max(dy, -dy) && dy > 0:
+		return calc.Worded("{n} from below", n)
+	case max(dx, -dx) < max(dy, -dy):
+		return calc.Worded("{n} from above", n)
+	case dx < 0:
+		return calc.Worded("{n} from the right", n)
+	}
+	return calc.Worded("{n} from the left", n)
 }
 
 func middle(r paving.Rect) paving.Point {

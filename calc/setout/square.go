@@ -75,17 +75,7 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 	}
 	if n == 4 {
 		for i := range 2 {
-			a, b := point(i), point(i+2)
-			d.Line(calc.Hidden, a, b)
-			d.Note(calc.Point{X: a.X + (b.X-a.X)*0.75, Y: a.Y + (b.Y-a.Y)*0.75}, calc.Middle, words.Say("{length}", words.Is("length", p.between(i, i+2), far)))
-		}
-	}
-	if n <= crowded {
-		for i := range n {
-			x1, y1 := p.normal(i)
-			x0, y0 := p.normal((i + n - 1) % n)
-			m := unit.Length(p.margin() * 0.9)
-			d.Note(calc.Point{X: point(i).X + unit.Length(x0+x1)*m, Y: point(i).Y + unit.Length(y0+y1)*m}, calc.Middle, words.Say("{n}", words.Text("n", strconv.Itoa(i+1))))
+			d.Line(calc.Hidden, point(i), point(i+2))
 		}
 	}
 	start, ok := p.starts()
@@ -98,17 +88,40 @@ func (p *plan) squareDrawing(d *calc.Drawing) {
 	at, right, up := c.at, c.right, c.up
 	a, b := paving.Point{X: at.X + right*4*k, Y: at.Y}, paving.Point{X: at.X, Y: at.Y + up*3*k}
 	d.Line(calc.Strong, p.at(at), p.at(a), p.at(b), p.at(at))
-	m := p.margin() * 0.55
-	part := func(x, y float64, n string) {
-		d.Note(p.at(paving.Point{X: x, Y: y}), calc.Middle, words.Say("{n}", words.Text("n", n)))
+	l := labelled(d)
+	if n <= crowded {
+		for i := range n {
+			x1, y1 := p.normal(i)
+			x0, y0 := p.normal((i + n - 1) % n)
+			m := unit.Length(p.margin() * 0.9)
+			l.write(calc.Point{X: point(i).X + unit.Length(x0+x1)*m, Y: point(i).Y + unit.Length(y0+y1)*m}, strconv.Itoa(i+1))
+		}
 	}
-	part(at.X+right*m, (at.Y+b.Y)/2, "3")
-	part((at.X+a.X)/2, at.Y+up*m, "4")
-	part((a.X+b.X)/2+right*m, (a.Y+b.Y)/2+up*m, "5")
+	m := p.margin() * 0.55
+	l.write(p.at(paving.Point{X: at.X + right*m, Y: (at.Y + b.Y) / 2}), "3")
+	l.write(p.at(paving.Point{X: (at.X + a.X) / 2, Y: at.Y + up*m}), "4")
+	l.write(p.at(paving.Point{X: (a.X+b.X)/2 + right*m, Y: (a.Y+b.Y)/2 + up*m}), "5")
+	l.along(p.at(at), p.at(a))
+	l.along(p.at(a), p.at(b))
+	l.along(p.at(b), p.at(at))
+	if n == 4 {
+		for i := range 2 {
+			a, b := point(i), point(i+2)
+			var places []calc.Point
+			for _, t := range [...]unit.Length{0.75, 0.8, 0.7, 0.25, 0.2, 0.3, 0.65, 0.35, 0.6, 0.4} {
+				places = append(places, calc.Point{X: a.X + (b.X-a.X)*t, Y: a.Y + (b.Y-a.Y)*t})
+			}
+			// Where there is room nowhere, the length stands in the list all the same.
+			l.place(words.Say("{length}", words.Is("length", p.between(i, i+2), far)), lengthLetters, places...)
+		}
+	}
 	d.Says = words.Say("The triangle stands where the two lines to start from cross: {three} along one, {four} along the other, and {five} between the marks; or {m3}, {m4} and {m5}. The larger the triangle, the better the proof. Corners are numbered as given; the diagonals are listed.",
 		words.Is("three", unit.Length(3*feet)*unit.Foot, inFeet), words.Is("four", unit.Length(4*feet)*unit.Foot, inFeet), words.Is("five", unit.Length(5*feet)*unit.Foot, inFeet),
 		words.Is("m3", unit.Length(3*metres)*unit.Metre/4, inMetres), words.Is("m4", unit.Length(4*metres)*unit.Metre/4, inMetres), words.Is("m5", unit.Length(5*metres)*unit.Metre/4, inMetres))
 }
+
+// lengthLetters is the most letters that a diagonal is written with, as in 98.4252 ft or 12,345 6 m.
+const lengthLetters = 10
 
 // The triangle is measured in whole feet or quarters of a metre, whatever else the reader measures in.
 var inFeet, inMetres = unit.Both(unit.Feet), unit.Both(unit.Metres)

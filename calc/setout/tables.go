@@ -16,6 +16,7 @@ func (p *plan) tables(s *calc.Sheet) {
 	p.cutList(s)
 	p.chalkList(s)
 	p.diagonals(s)
+	p.mixList(s)
 }
 
 // layouts is the best few that the search found.
