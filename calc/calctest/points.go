@@ -147,6 +147,9 @@ func randomBase(in *calc.Input, random *rand.Rand) float64 {
 		unit := math.Pow(10, math.Floor(math.Log10(math.Abs(n)))-3)
 		n = math.Round(n/unit) * unit
 	}
+	if in.Kind == unit.KindCount && random.IntN(2) == 0 {
+		n = math.Round(n) // some questions refuse a part of one
+	}
 	return math.Min(math.Max(u.Base(n), in.Min), in.Max)
 }
 

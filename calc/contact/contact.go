@@ -63,7 +63,12 @@ func Passes(contact unit.Ratio, bareCorners unit.Count) bool {
 }
 
 func work(e calc.Entry, s *calc.Sheet) {
-	l, w, rows := long.Of(e), wide.Of(e), voids.Of(e)
+	l, w, rows, bareCorners := long.Of(e), wide.Of(e), voids.Of(e), corners.Of(e)
+	if unit.Whole(float64(bareCorners)) != bareCorners {
+		s.Refuse("corners", "{field}: read {read}. It takes a whole number from {low} to {high}.", words.Named("field", corners.Label),
+			corners.Is("read", bareCorners), corners.Is("low", unit.Count(corners.Min)), corners.Is("high", unit.Count(corners.Max)))
+		return
+	}
 	for i, row := range rows {
 		if a, b := voidLong.At(row, 0), voidWide.At(row, 1); max(a, b) > max(l, w) || min(a, b) > min(l, w) {
 			s.Refuse("voids", "Bare patches, row {row}: read {a} by {b}. That does not fit on a paver {l} by {w}.",
@@ -78,7 +83,6 @@ func work(e calc.Entry, s *calc.Sheet) {
 		return
 	}
 	contact := Ratio(bare, back)
-	bareCorners := unit.Whole(float64(corners.Of(e))) // a part of a corner is a bare corner
 
 	calc.Gives(s, "contact", "Contact", contact, unit.Share).First()
 	pass := calc.Gives(s, "pass", "Outdoors", verdict(contact, bareCorners), unit.Bare).First()

@@ -63,6 +63,11 @@ func at(e calc.Entry, thickness, wasted float64) parts {
 }
 
 func work(e calc.Entry, s *calc.Sheet) {
+	if n := coats.Of(e); unit.Whole(float64(n)) != n {
+		s.Refuse("coats", "{field}: read {read}. It takes a whole number from {low} to {high}.", words.Named("field", coats.Label),
+			coats.Is("read", n), coats.Is("low", unit.Count(coats.Min)), coats.Is("high", unit.Count(coats.Max)))
+		return
+	}
 	p, low, high := at(e, 1, 1), at(e, 1-float64(hand), 0.5), at(e, 1+float64(hand), 1.5)
 	fromHand := words.Say("The film strays {share} either way.", words.Is("share", hand, unit.Share))
 	fromAll := words.Say("The film strays {share} either way; waste comes to half as much or half as much again.", words.Is("share", hand, unit.Share))

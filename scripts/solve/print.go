@@ -219,6 +219,9 @@ func printInput(out io.Writer, indent string, in *calc.Input, r words.Reader) {
 	default:
 		low, high := unit.Figure{Kind: in.Kind, Base: in.Min, As: in.As}, unit.Figure{Kind: in.Kind, Base: in.Max, As: in.As}
 		takes = r.Style.PrintBoth(low) + " to " + r.Style.PrintBoth(high)
+		if in.Kind == unit.KindClock {
+			takes = "a time of day" // a clock goes round: both ends may print as 00:00
+		}
 	}
 	fmt.Fprintf(out, "%s%-16s %s  [%s; example %s]\n", indent, in.Key, r.Word(in.Label), takes, in.Example)
 	for _, column := range in.Columns {

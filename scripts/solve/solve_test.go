@@ -80,3 +80,11 @@ func TestFiles(t *testing.T) {
 	assert.Equal(t, 2, run([]string{"ripen", "temps=@" + name}, &out, &errs))
 	assert.Contains(t, errs.String(), "may part two cells or be a decimal mark")
 }
+
+// A clock goes round, so its limits, from midnight to midnight, are no "00:00 to 00:00": the list says what is asked for.
+func TestAListedTimeOfDay(t *testing.T) {
+	var out bytes.Buffer
+	printList(&out, words.Reader{Language: words.English, Style: unit.Style{System: unit.Metric}})
+	assert.NotContains(t, out.String(), "00:00 to")
+	assert.Contains(t, out.String(), "[a time of day; example 08:00]")
+}
