@@ -7,6 +7,7 @@ import (
 	"html/template"
 	"strings"
 
+	"setbook/calc"
 	embedded "setbook/calc/embed"
 	"setbook/calc/words"
 )
@@ -81,7 +82,8 @@ type part struct {
 	steps []words.Msg
 	code  string
 	rows  []named
-	slot  func(r words.Reader) string // markup made by calc/page, which escapes
+	slot  func(r words.Reader) string                   // markup made by calc/page, which escapes
+	made  func(words.Reader, []*calc.Calculator) string // in the place of code, what the program itself writes
 }
 
 // named is a name that no language changes, with its meaning.
@@ -104,6 +106,9 @@ func (b *book) tell(p *told) ([]byte, error) {
 	var parts []stretch
 	for _, p := range p.parts {
 		s := stretch{Head: b.reader.Word(p.head), Code: p.code}
+		if p.made != nil {
+			s.Code = p.made(b.reader, b.calculators)
+		}
 		for _, m := range p.says {
 			s.Says = append(s.Says, b.reader.Word(m))
 		}

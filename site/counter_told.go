@@ -1,10 +1,17 @@
 package site
 
 import (
+	"bytes"
+	"encoding/json"
+	"slices"
 	"strings"
 
+	"setbook/calc"
 	"setbook/calc/datasheet"
+	embedded "setbook/calc/embed"
+	"setbook/calc/link"
 	"setbook/calc/page"
+	"setbook/calc/unit"
 	"setbook/calc/words"
 )
 
@@ -42,10 +49,27 @@ const frameExample = `<iframe src="https://HOST/embed/frame/en/?calculator=bed&a
   title="Notch to bed" width="100%" height="900"
   sandbox="allow-scripts allow-same-origin allow-modals allow-popups allow-popups-to-escape-sandbox"></iframe>`
 
-const messageExample = `{ "setbook": 1, "kind": "answers", "calculator": "bed",
-  "entry": "v=1&notch=square&width=1/2+in&…", "stale": false,
-  "answers": { "bed": { "value": 0.00449, "unit": "m",
-    "low": 0.0038, "high": 0.0052, "text": "0.1768 in" } } }`
+// messageExample is what the page around is told at first, cut to one answer: the program's own message, so that its figures are those that
+// it gives. It is "" where the calculator of the other examples is not in the book.
+func messageExample(r words.Reader, calculators []*calc.Calculator) string {
+	i := slices.IndexFunc(calculators, func(c *calc.Calculator) bool { return c.ID == "bed" })
+	if i < 0 {
+		return ""
+	}
+	c := calculators[i]
+	e := c.Example()
+	bed, ok := c.Solve(e).Answer(c.ID)
+	if !ok {
+		return ""
+	}
+	r.Style.System = unit.US
+	var out bytes.Buffer
+	message := embedded.Answers(c.ID, link.Format(c, e, unit.US), false, &calc.Sheet{Answers: []calc.Answer{bed}}, r)
+	if err := json.Indent(&out, []byte(message), "", "  "); err != nil {
+		return ""
+	}
+	return out.String()
+}
 
 var embedding = told{
 	path: "embedding/", title: "Put a calculator on your own page", asks: "One script and one element, or a plain frame.",
@@ -88,7 +112,7 @@ var embedding = told{
 				"Only named origins are told anything. The host names them in site/parents.txt, or builds with -parents; the list is empty unless somebody fills it. A page that is not named shows the calculator, and learns nothing of what is typed; what it sends is not read. An origin that is taken off the list is gone from a phone once that has taken the newer version: mostly at the second visit.",
 				"The element gives events that rise through the page: setbook-ready, setbook-answers, setbook-height. A plain frame posts the same messages. Each is an object of this shape, where setbook is the version of the shape and every value is in an SI unit:",
 			},
-			code: messageExample,
+			made: messageExample,
 			rows: []named{
 				means("ready", "The calculator listens from now on."),
 				means("answers", "At the start and after every change. While stale is true, what stands in the fields cannot be worked, and the answers are those before it."),
