@@ -250,22 +250,55 @@ func (d *desk) offerManners() {
 	if said, ok := find(root.Underlying(), `[data-part="manners"]`); ok {
 		said.SetTextContent(page.Manner(d.reader, seconds))
 	}
-	d.on(root.Underlying(), "click", nil, func(e *dom.BasicEvent) {
-		b, ok := around(e, "data-manners-do")
-		if !ok {
-			return
-		}
-		kept := try(func() {
-			if b.GetAttribute("data-manners-do") == "end" {
-				global("localStorage").Call("removeItem", clearKey)
-			} else {
-				global("localStorage").Call("setItem", clearKey, choice.Get("value"))
-			}
-		})
-		if !kept {
+	settle := func(change func(storage js.Value)) {
+		if !try(func() { change(global("localStorage")) }) {
 			d.forgetful()
 			return
 		}
 		js.Global().Get("location").Call("reload")
+	}
+	begin := func() {
+		settle(func(storage js.Value) { storage.Call("setItem", clearKey, choice.Get("value")) })
+	}
+	told := false // that there are jobs, which the manners will erase
+	d.on(root.Underlying(), "click", nil, func(e *dom.BasicEvent) {
+		b, ok := around(e, "data-manners-do")
+		switch {
+		case !ok:
+		case b.GetAttribute("data-manners-do") == "end":
+			settle(func(storage js.Value) { storage.Call("removeItem", clearKey) })
+		case told:
+			begin()
+		default:
+			go d.run(nil, func() {
+				jobs := d.jobsHeld()
+				if jobs == 0 {
+					begin()
+					return
+				}
+				told = true
+				if said, ok := find(root.Underlying(), `[data-part="manners"]`); ok {
+					said.SetTextContent(page.HoldsJobs(d.reader, jobs))
+				}
+			})
+		}
 	})
+}
+
+// jobsHeld is how many jobs the device holds, deleted ones that can still be brought back among them. It blocks.
+func (d *desk) jobsHeld() int {
+	ctx, cancel := context.WithTimeout(context.Background(), patience)
+	defer cancel()
+	held := d.store
+	if held == nil { // it may not be open yet
+		var err error
+		if held, err = openStore(ctx); err != nil {
+			return 0
+		}
+	}
+	keys, err := held.of(headStore).keys(ctx)
+	if err != nil {
+		report(err.Error())
+	}
+	return len(keys)
 }

@@ -141,6 +141,12 @@ func Manner(r words.Reader, seconds int) string {
 	return r.Line(words.Say("This device has counter manners: it is cleared {time} after the last touch.", words.Is("time", unit.Span(seconds), unit.MinSpan)))
 }
 
+// HoldsJobs says that the manners of a counter will erase the jobs that a device holds, before they begin.
+func HoldsJobs(r words.Reader, jobs int) string {
+	return r.Line(words.Say("Jobs on this device: {count}. Counter manners erase them with everything else. Save each one’s file first, or press again to begin.",
+		words.Is("count", unit.Count(jobs), unit.Whole1)))
+}
+
 // Carry is the address that holds a page's figures, to be taken away on a phone.
 func Carry(r words.Reader, address string) string {
 	w := &writer{r: r}
