@@ -43,9 +43,17 @@ type Room struct {
 // mark is how an exercise of the round went.
 type mark struct{ right, first bool }
 
+// opening is the calculator that the room opens with: two numbers and a ratio, which everybody can do.
+const opening = "slope"
+
 // New opens the room with a first set.
 func New(calculators []*calc.Calculator, r words.Reader) *Room {
 	room := &Room{Reader: r, calculators: calculators, of: calculators[0], seed: 1, wanted: 10, best: map[string]int{}}
+	for _, c := range calculators {
+		if c.ID == opening {
+			room.of = c
+		}
+	}
 	room.begin()
 	return room
 }

@@ -1,6 +1,8 @@
 package classroom_test
 
 import (
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -9,6 +11,7 @@ import (
 	"golang.org/x/net/html"
 
 	"setbook/calc"
+	"setbook/calc/all"
 	"setbook/calc/bed"
 	"setbook/calc/classroom"
 	"setbook/calc/drill"
@@ -127,4 +130,44 @@ func FuzzLoad(f *testing.F) {
 		room.Recall(answer)
 		require.NotEmpty(t, room.HTML())
 	})
+}
+
+// The page shows what the exercise gives and nothing else, each as the very text that the key is worked from.
+func TestWhatIsGivenIsShown(t *testing.T) {
+	cell := regexp.MustCompile(`<tr><th scope="row">([^<]*) <var>.*?</th><td>([^<]*)</td></tr>`)
+	metric := comma
+	metric.Style.Decimal = '.'
+	for _, r := range []words.Reader{us, metric, comma} {
+		for seed := range uint64(60) {
+			room := classroom.New(calculators, r)
+			require.True(t, room.Load("calculator=bed&count=1&units="+map[unit.System]string{unit.US: "us", unit.Metric: "metric"}[r.Style.System]+"&seed="+strconv.FormatUint(seed, 10)))
+			x := drill.Set(&bed.Calculator, seed, 1, r.Style.System)[0]
+			rows, given := cell.FindAllStringSubmatch(room.Round(), -1), x.Given()
+			require.Len(t, rows, len(given))
+			for i, in := range given {
+				require.Equal(t, string(in.Label), html.UnescapeString(rows[i][1]))
+				if len(in.Options) > 0 {
+					continue
+				}
+				require.NotRegexp(t, map[byte]string{'.': `,`, ',': `\.`}[r.Style.Decimal], rows[i][2])
+				base, fault := unit.Read(in.Kind, html.UnescapeString(rows[i][2]), unit.Habit{Decimal: r.Style.Decimal})
+				require.Nil(t, fault, rows[i][2])
+				require.Equal(t, x.Entry.Reading(in.Key).Base, base, "what is read off the page is what the key has")
+			}
+		}
+	}
+}
+
+// The room opens with a sum that makes a first exercise, where it is there.
+func TestTheFirstExercise(t *testing.T) {
+	assert.Contains(t, classroom.New(all.Calculators(), us).Link(), "calculator=slope&")
+	assert.Contains(t, classroom.New(calculators, us).Link(), "calculator=bed&")
+}
+
+// One is one.
+func TestOneExercise(t *testing.T) {
+	room := classroom.New(calculators, us)
+	require.True(t, room.Load("count=1&seed=4&view=key"))
+	assert.Contains(t, room.Round(), "Set 4, one exercise")
+	assert.NotContains(t, room.Round(), "exercises")
 }

@@ -150,23 +150,18 @@ func (room *Room) tolerance(x *drill.Exercise) string {
 	return room.Reader.Word("Right within 1 %. A bare number is in the unit that the page prints.")
 }
 
-// given lists what the exercise gives: every input with its figure.
+// given lists what the exercise gives, as the very texts that its key is worked from.
 func given(w *view, x *drill.Exercise) {
 	w.put(`<table class="class-given"><caption>%</caption><tbody>`, "Given")
-	for _, in := range x.Calculator.Inputs {
-		reading := x.Entry.Reading(in.Key)
-		shown := reading.Text
-		switch {
-		case len(in.Options) > 0:
-			for _, o := range in.Options {
-				if o.Name == reading.Text {
-					shown = w.r.Word(o.Label)
-				}
+	for _, in := range x.Given() {
+		shown := x.Entry.Reading(in.Key).Text
+		for _, o := range in.Options {
+			if o.Name == shown {
+				shown = w.r.Word(o.Label)
 			}
-		case len(in.Columns) > 0:
-			shown = in.WrittenTable(reading.Rows, w.r.Style)
-		default:
-			shown, _ = in.Offered(reading.Text, w.r.Style)
+		}
+		if len(in.Options) == 0 && in.Reads == nil && w.r.Style.Decimal == ',' {
+			shown = strings.NewReplacer(", ", " | ", ".", ",").Replace(shown)
 		}
 		w.Put(`<tr><th scope="row">% `, w.r.Word(in.Label))
 		if stem, sub, ok := strings.Cut(in.Symbol, "_"); ok {
@@ -250,5 +245,8 @@ func (room *Room) worksheet(w *view) {
 
 // stamp says which set it is, so that it can be made again.
 func (room *Room) stamp() words.Line {
+	if room.count == 1 {
+		return words.Say("Set {seed}, one exercise", words.Text("seed", strconv.FormatUint(room.seed, 10)))
+	}
 	return words.Say("Set {seed}, {count} exercises", words.Text("seed", strconv.FormatUint(room.seed, 10)), words.Text("count", number(room.count)))
 }

@@ -19,22 +19,28 @@ type Exercise struct {
 	Entry      calc.Entry
 	Sheet      *calc.Sheet // the key: nothing of it is shown before it is judged
 	Asked      calc.Answer
+	given      []*calc.Input // as far as Given was asked for
 }
 
 // New makes the exercise of a seed. The same calculator, seed and units give the same exercise everywhere. It
 // reports false where no draw gave numbers that a job could have.
 func New(c *calc.Calculator, seed uint64, system unit.System) (Exercise, bool) {
-	example := c.Solve(c.Example())
+	examples := c.Example()
+	example := c.Solve(examples)
 	for attempt := range attempts {
 		r := begin(c.ID, seed, attempt)
 		x := Exercise{Calculator: c, Seed: seed, System: system, Texts: calc.Texts{}}
 		for _, in := range c.Inputs {
-			// Some figures stay as the example has them, so that the exercise is about the others.
-			if text := r.text(in, system); r.below(4) > 0 {
+			text := r.text(in, examples.Reading(in.Key), system)
+			if r.below(4) == 0 {
+				// Some figures stay as the example has them, so that the exercise is about the others.
+				text = fair(in, examples.Reading(in.Key), system)
+			}
+			if text != in.Example {
 				x.Texts[in.Key] = text
 			}
 		}
-		entry, problems := c.Read(x.Texts, calc.Habit{Decimal: '.'})
+		entry, problems := c.Read(x.Texts, point)
 		if len(problems) > 0 {
 			continue
 		}

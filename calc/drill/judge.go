@@ -119,18 +119,12 @@ func (x *Exercise) doubled(got float64) (words.Line, int, bool) {
 
 // with works the exercise with another value in one input.
 func (x *Exercise) with(in *calc.Input, base float64) (float64, bool) {
-	texts := calc.Texts{}
-	for key, text := range x.Texts {
-		texts[key] = text
-	}
-	texts[in.Key] = in.Written(base, unit.Style{System: x.System})
-	e, problems := x.Calculator.Read(texts, calc.Habit{Decimal: '.'})
-	if len(problems) > 0 {
+	s, ok := x.worked(in, in.Written(base, unit.Style{System: x.System}))
+	if !ok {
 		return 0, false
 	}
-	s := x.Calculator.Solve(e)
 	a, ok := s.Answer(x.Asked.Key)
-	return a.Is.Base, ok && len(s.Problems) == 0
+	return a.Is.Base, ok
 }
 
 // using is the first step whose expression has the symbol of an input.

@@ -20,7 +20,8 @@ var mortar = []Term{
 		s := scene{d}
 		s.box(calc.Concrete, -20, -40, 260, 40)
 		s.comb(9, 13, 9, 13)
-		s.dim(0, 9, 0, 0, -1.5, 9)
+		s.dim(240, 9, 240, 0, 1.5, 9)
+		s.line(calc.Axis, 189, 9, 240, 9)
 	}},
 	{"bed", "Bed", "The mortar under a paver once its ridges have been pressed flat. It carries the paver on its whole back.", func(d *calc.Drawing) {
 		s := scene{d}
@@ -38,8 +39,9 @@ var mortar = []Term{
 		s.box(calc.Mortar, 0, 0, 600, 600)
 		s.box(calc.Air, 380, 250, 120, 90)
 		s.box(calc.Air, 0, 0, 70, 70)
-		s.note(440, 360, "bare")
-		s.note(110, 80, "bare corner")
+		s.line(calc.Outline, 440, 295, 620, 295)
+		s.note(660, 295, "bare")
+		s.note(90, -30, "bare corner")
 	}},
 	{"lippage", "Lippage", "One paver's edge standing above its neighbour's. It trips feet and holds water.", func(d *calc.Drawing) {
 		s := scene{d}
@@ -48,7 +50,8 @@ var mortar = []Term{
 		s.box(calc.Mortar, 205, 0, 200, 9)
 		s.box(calc.Paver, 0, 6, 200, 20)
 		s.box(calc.Paver, 205, 9, 200, 20)
-		s.dim(205, 29, 205, 26, 1.5, 3)
+		s.line(calc.Axis, 0, 29, 205, 29)
+		s.dim(0, 26, 0, 29, 1.5, 3)
 	}},
 	{"airpores", "Air in the mix", "Bubbles that a fast paddle beats in. They make the mix light, and the bed weaker than the bag says.", func(d *calc.Drawing) {
 		s := scene{d}

@@ -54,7 +54,7 @@ var settingOut = []Term{
 		s := scene{d}
 		s.box(calc.Paver, 0, 0, 220, 600)
 		s.box(calc.Hidden, 225, 0, 375, 600)
-		s.note(110, 300, "cut")
-		s.note(412, 300, "offcut")
+		s.note(110, 635, "cut")
+		s.note(412, 635, "offcut")
 	}},
 }

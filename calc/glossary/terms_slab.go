@@ -6,7 +6,7 @@ var slab = []Term{
 	{"slab", "Slab", "The concrete that the pavers are bonded to. It must be sound, clean, flat and laid to a fall before a paver goes down.", func(d *calc.Drawing) {
 		s := scene{d}
 		s.box(calc.Concrete, 0, 0, 900, 100)
-		s.dim(0, 100, 0, 0, 1.5, 100)
+		s.dim(900, 100, 900, 0, 1.5, 100)
 		s.note(450, 140, "top, open and clean")
 	}},
 	{"fall", "Fall", "How far a surface drops over a way, so that water runs off it. Two in a hundred away from a building is the usual least.", func(d *calc.Drawing) {
@@ -16,11 +16,12 @@ var slab = []Term{
 		s.part(1000, 60, 1000, 40, 1.5, 2)
 		s.part(0, -120, 1000, -120, -1.5, 100)
 	}},
-	{"flatness", "Flatness", "How far a surface leaves a straight line, whatever its fall. It is measured as the gap under a straightedge that rests on the high points.", func(d *calc.Drawing) {
+	{"flatness", "Flatness", "How far a surface leaves a straight line, whatever its fall. It is measured as the gap under a straightedge that rests on the high points. Here that gap is drawn ten times too deep, to be seen.", func(d *calc.Drawing) {
 		s := scene{d}
-		s.area(calc.Concrete, 0, -120, 1000, -120, 1000, 0, 800, -8, 600, -35, 400, -35, 200, -8, 0, 0)
+		s.area(calc.Concrete, 0, -120, 1000, -120, 1000, 0, 800, -8, 600, -30, 400, -30, 200, -8, 0, 0)
 		s.box(calc.Steel, 0, 0, 1000, 45)
-		s.dim(500, 0, 500, -36, 1, 36)
+		s.line(calc.Axis, 400, -30, 1000, -30)
+		s.dim(1000, 0, 1000, -30, 1.5, 3)
 	}},
 	{"pond", "Pond", "A low place that keeps water after rain. Bonded pavers follow the slab, so a pond in the slab is a pond on the pavers.", func(d *calc.Drawing) {
 		s := scene{d}

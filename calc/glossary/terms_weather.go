@@ -24,9 +24,9 @@ var weather = []Term{
 		s.bar(calc.Hidden, 0, 150, 0)
 		s.bar(calc.Mortar, 150, 400, 0)
 		s.bar(calc.Concrete, 400, 700, 0)
-		s.note(75, 60, "keep off")
-		s.note(275, 60, "feet")
-		s.note(550, 60, "wheels")
+		s.note(75, 70, "keep off")
+		s.note(275, 70, "feet")
+		s.note(550, 70, "wheels")
 	}},
 	{"dew", "Dew point", "The temperature at which the air can hold no more water. A surface colder than that is wet, seen or not, and nothing bonds to it.", func(d *calc.Drawing) {
 		s := scene{d}

@@ -11,6 +11,7 @@ import (
 
 	"setbook/calc/bed"
 	"setbook/calc/drill"
+	"setbook/calc/slope"
 	"setbook/calc/unit"
 	"setbook/scripts/internal/browser"
 )
@@ -51,6 +52,17 @@ func TestAStudentWorksARound(t *testing.T) {
 	assert.Contains(t, v.text("#class"), "out of ten: 5", "the best round is kept on the device")
 	v.press(`[data-class-do="again"]`)
 	assert.Equal(t, "#v=1&calculator=bed&units=metric&count=2&seed=12&view=round", eval[string](v, "location.hash"))
+}
+
+// A class that comes with no link begins with a sum that makes a first exercise, in round numbers of the reader's own units.
+func TestAClassBegins(t *testing.T) {
+	v := begin(t, browser.Phone)
+	v.open("class/")
+	assert.Equal(t, "slope", eval[string](v, `document.querySelector("#class-calculator").value`))
+	x := drill.Set(&slope.Calculator, 1, 1, unit.US)[0]
+	for _, in := range x.Given() {
+		assert.Contains(t, v.text(".class-given"), x.Entry.Reading(in.Key).Text)
+	}
 }
 
 // A worksheet prints with room to work in, and its key on a page of its own.
