@@ -160,18 +160,29 @@ func (p *plan) orderDrawing(d *calc.Drawing) {
 		words.Is("rows", unit.Count(len(ends)), unit.Whole1), words.Is("mixes", unit.Count(mixes), unit.Whole1), words.Is("area", p.mix, unit.FootArea))
 }
 
-// mixMarks writes the number of each mix on its first piece that has room for it beside what is written already.
+// mixMarks writes the number of each mix on its first piece that holds it, or else on its first that is as wide, or on any, where nothing is
+// written yet.
 func (p *plan) mixMarks(l *labels) {
 	low, high := p.extent()
 	for i := 0; i < len(p.steps); {
 		mix := p.steps[i].mix
 		n := "M" + strconv.Itoa(mix+1)
-		var places []calc.Point
+		long := l.letter * 0.6 * unit.Length(len(n))
+		var holding, wide, other []calc.Point
 		for ; i < len(p.steps) && p.steps[i].mix == mix; i++ {
-			at, _ := p.label(&p.laid.Pieces[p.steps[i].piece], n)
-			places = append(places, l.within(p.at(at), len(n), low, high))
+			piece := &p.laid.Pieces[p.steps[i].piece]
+			at, room := p.label(piece, n)
+			place := l.within(p.at(at), len(n), low, high)
+			switch {
+			case room >= long:
+				holding = append(holding, place)
+			case piece.Full || through(piece.Rings, at, paving.Point{X: 1}) >= long:
+				wide = append(wide, place)
+			default:
+				other = append(other, place)
+			}
 		}
-		l.place(words.Say("{n}", words.Text("n", n)), len(n), places...)
+		l.place(words.Say("{n}", words.Text("n", n)), len(n), append(append(holding, wide...), other...)...)
 	}
 }
 

@@ -28,6 +28,8 @@ func (l *line) bought() words.Line {
 	switch in := words.Also("in", l.in()); {
 	case l.supply.Pack.Base == 0 && l.supply.In == "":
 		return words.Say("{n}", &n) // in its own unit, or as its label counts it
+	case l.counted() && l.buy == 1:
+		return words.Say("{n} ({in})", &n, in) // what it comes in is named in the plural
 	case l.counted():
 		return words.Say("{n} {in}", &n, in)
 	default:
