@@ -27,6 +27,7 @@ type Live struct {
 	pads       map[string]*pad       // of the grids, once they are wanted
 	files      map[string]*loaded    // what became of the last file of each table
 	known      string                // what the entry meant as it was loaded, or as Differs told last; "": not known
+	own        bool                  // Differs has told of a change since it was loaded
 	around                           // what the page that it is embedded in has settled, products, a counter
 }
 
@@ -84,7 +85,7 @@ func (l *Live) Put(text string) {
 // Load takes a link: from the address bar, or as it was remembered. It reports whether
 // the link could be worked; where it could not, its texts stand in the fields with what is wrong.
 func (l *Live) Load(text string) bool {
-	l.known = ""
+	l.known, l.own = "", false
 	texts, problems := link.Parse(text)
 	if len(problems) > 0 {
 		l.problems = problems
@@ -102,25 +103,26 @@ func (l *Live) Load(text string) bool {
 	return true
 }
 
-// Differs reports, once for each change, whether the entry means anything else than what was loaded or told last. Other
-// units, another language and other words for the same figures are no change.
+// Differs reports, once for each change, whether the entry means anything else than what was loaded. Other units, another
+// language and other words for the same figures are no change; once there is one, other words are kept too.
 func (l *Live) Differs() bool {
-	now := l.means()
-	if now == l.known {
+	if l.means() == l.known {
 		return false
 	}
-	l.known = now
+	l.own = true
+	l.known = l.means()
 	if l.aside != nil && l.aside.unread {
 		l.known = "" // its link comes once it is worked, and is told then
 	}
 	return true
 }
 
-// means is what the entry means, whoever reads it: the figures, or the texts where they are read beside the page.
+// means is what the entry means, whoever reads it: the figures, or the texts where they are a person's own or are read
+// beside the page.
 func (l *Live) means() string {
 	var all strings.Builder
 	for _, in := range l.Calculator.Inputs {
-		if l.aside != nil && l.aside.unread {
+		if l.own || l.aside != nil && l.aside.unread {
 			t := l.texts[in.Key]
 			all.WriteString(habit(t.habit).text() + t.text + "\x00")
 			continue
@@ -137,6 +139,7 @@ func (l *Live) means() string {
 // LoadUnder is Load, but what a person has typed into a field stays. It reports whether anything was, and whether the link
 // changes what the entry means.
 func (l *Live) LoadUnder(text string) (typed, differs bool) {
+	l.own = false
 	before, meant := l.texts, l.means()
 	l.Load(text)
 	for key, t := range before {
