@@ -107,7 +107,7 @@ func cautions(s *calc.Sheet, e calc.Entry, r rule) {
 	depthCautions(s, depth.Of(e))
 	s.Warn(calc.Care, source.MovementMethod, "Grout no movement joint. They stand at every wall, kerb, column and change of plane, over every joint in the slab, and at most {apart} apart outdoors.",
 		words.Both("apart", apart, unit.FootMetre))
-	s.Warn(calc.Note, source.ByDefinition, "This sum starts from an area, so its length counts every joint between pavers: movement joints too, which take sealant and no grout. A layout of the job, from “Where every paver goes”, counts them apart.")
+	s.Warn(calc.Note, source.ByDefinition, "This sum starts from an area, so its length counts every joint between pavers: movement joints too, which take sealant and no grout. “Where every paver goes” counts them apart; where a job has it for the same pavers, joint and area, the order goes by it.")
 	s.Warn(calc.Care, source.Silica, "Pouring powder, and grinding or sawing hardened joints out, raise dust that may hold silica. Wet it or draw it off, keep upwind, and wear the respirator that your exposure plan and the bag call for.")
 	s.Warn(calc.Care, source.WetCement, "Wet cement burns, and the burn is felt late. Wear gloves and kneepads, do not kneel in the wash water, wash splashes off at once, and follow the bag.")
 	s.Warn(calc.Note, source.FromMemory, "Cement grouts take from 1.5 to 1.8 kg of powder a litre of joint, and resin grouts about as much. The bag's own figure comes first.")

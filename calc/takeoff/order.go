@@ -13,14 +13,15 @@ import (
 
 // order is what the work gathers.
 type order struct {
-	e      calc.Entry
-	s      *calc.Sheet
-	lines  []*line
-	parts  int // so many have a symbol
-	weight unit.Mass
-	price  unit.Number
-	priced bool // a line has a price
-	wrong  bool // a price has no line
+	e       calc.Entry
+	s       *calc.Sheet
+	lines   []*line
+	layouts []*layout
+	parts   int // so many have a symbol
+	weight  unit.Mass
+	price   unit.Number
+	priced  bool // a line has a price
+	wrong   bool // a price has no line
 }
 
 // line is one material of the order: what it comes to, added up from its parts.
@@ -47,19 +48,26 @@ type part struct {
 	of             string // the calculator: parts of one share their causes
 	likely, half   float64
 
-	// A part that comes of the pavers or of the sawing has a step of its own.
+	// A part that comes of the pavers, of the sawing or of a plan's joints has a step of its own.
 	says                   words.Msg
 	likelyExpr, spreadExpr string
+	given                  []calc.Term // that its expressions name besides the parts
+}
+
+// called is an entry as what rests on it is told: by its calculator's title, and its own name.
+func (e entry) called() words.Line {
+	if e.name == "" {
+		return words.Say("{title}", words.Named("title", e.of.Title))
+	}
+	return words.Say("{title} ({name})", words.Named("title", e.of.Title), words.Text("name", e.name))
 }
 
 // take puts what a sheet calls to be bought into the lines.
 func (o *order) take(from entry, s *calc.Sheet) {
-	rests := words.Say("{title}", words.Named("title", from.of.Title))
-	if from.name != "" {
-		rests = words.Say("{title} ({name})", words.Named("title", from.of.Title), words.Text("name", from.name))
-	}
-	for _, a := range s.Answers {
-		if !a.Buys {
+	rests := from.called()
+	for i := range s.Answers {
+		a := &s.Answers[i]
+		if !a.Buys || a.Supply != nil && a.Supply.Of == calc.BuyGrout && o.byPlan(from, s, a, rests) {
 			continue
 		}
 		supply, title := a.Supply, words.Msg("")

@@ -38,8 +38,12 @@ func (o *order) sums(l *line) {
 	for _, p := range l.parts {
 		q, half := calc.Term{Symbol: p.symbol, Is: l.fig(p.likely)}, calc.Term{Symbol: p.spread, Is: l.fig(p.half)}
 		if p.says != "" {
-			s.Step(words.Line{Msg: p.says}, q, p.likelyExpr, source.CommonPractice, o.known(p.likelyExpr)...)
-			s.Step(words.Say("How far that may stray upwards."), half, p.spreadExpr, source.CommonPractice, o.known(p.spreadExpr)...)
+			cite := source.CommonPractice
+			if p.given != nil {
+				cite = source.ByDefinition // one length of joint over another
+			}
+			s.Step(words.Line{Msg: p.says}, q, p.likelyExpr, cite, append(o.known(p.likelyExpr), p.given...)...)
+			s.Step(words.Say("How far that may stray upwards."), half, p.spreadExpr, cite, append(o.known(p.spreadExpr), p.given...)...)
 		}
 		terms = append(terms, q, half)
 		likely = append(likely, p.symbol)

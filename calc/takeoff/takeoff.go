@@ -66,6 +66,7 @@ func Of(others []*calc.Calculator) *calc.Calculator {
 func work(entries []entry, known *solved, e calc.Entry, s *calc.Sheet) {
 	o := &order{e: e, s: s}
 	now := known.begin()
+	var sheets []*calc.Sheet
 	for i, one := range entries {
 		if !s.Going(i, len(entries)) {
 			break
@@ -75,9 +76,13 @@ func work(entries []entry, known *solved, e calc.Entry, s *calc.Sheet) {
 			s.Refuse("job", "{of}: {problem}", words.Named("of", one.of.Title), words.Also("problem", sheet.Problems[0].Says))
 			return
 		}
-		o.take(one, sheet)
+		sheets = append(sheets, sheet)
+		o.plan(one, sheet)
 	}
 	known.end(now)
+	for i, sheet := range sheets { // once every plan is known
+		o.take(entries[i], sheet)
+	}
 	o.more()
 	o.sort()
 	o.total()
