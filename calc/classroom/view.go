@@ -161,7 +161,7 @@ func given(w *view, x *drill.Exercise) {
 			}
 		}
 		if len(in.Options) == 0 && in.Reads == nil && w.r.Style.Decimal == ',' {
-			shown = strings.NewReplacer(", ", " | ", ".", ",").Replace(shown)
+			shown = strings.ReplaceAll(strings.ReplaceAll(shown, ", ", " | "), ".", ",")
 		}
 		w.Put(`<tr><th scope="row">% `, w.r.Word(in.Label))
 		if stem, sub, ok := strings.Cut(in.Symbol, "_"); ok {

@@ -1,9 +1,6 @@
 package drill
 
 import (
-	"maps"
-	"slices"
-
 	"setbook/calc"
 	"setbook/calc/unit"
 )
@@ -21,10 +18,17 @@ func (x *Exercise) Given() []*calc.Input {
 	return x.given
 }
 
-// slow tells which choice an input counts for, where a calculator takes too long to be worked thirty times over for each
-// exercise; "" is none that an exercise has. Its other inputs all count.
-var slow = map[string]calc.Texts{
-	"setout": {"offset": "third", "start_x": "fixed", "start_y": "fixed", "perimeter": "", "mix": ""},
+// setsOut is counts for setout, which takes too long to be worked thirty times over for each exercise.
+func (x *Exercise) setsOut(key string) bool {
+	switch key {
+	case "offset":
+		return x.Entry.Reading("pattern").Text == "third"
+	case "start_x", "start_y":
+		return x.Entry.Reading("start").Text == "fixed"
+	case "perimeter": // of a wall: the edges of an exercise are open
+		return x.Entry.Reading("edges").Text != "open"
+	}
+	return key != "mix"
 }
 
 // counts reports whether another text in an input changes anything in the working. No calculator says which of its
@@ -33,13 +37,10 @@ func (x *Exercise) counts(in *calc.Input) bool {
 	if in.Reads != nil || len(in.Columns) > 0 {
 		return x.Entry.Reading(in.Key).Text != ""
 	}
-	if only, ok := slow[x.Calculator.ID]; ok {
-		choice, conditional := only[in.Key]
-		return !conditional || choice != "" && slices.ContainsFunc(x.Calculator.Inputs, func(in *calc.Input) bool {
-			return len(in.Options) > 0 && x.Entry.Reading(in.Key).Text == choice
-		})
+	if x.Calculator.ID == "setout" {
+		return x.setsOut(in.Key)
 	}
-	if in.Symbol != "" && x.named(calc.Term{Symbol: in.Symbol, Is: unit.Figure{Base: x.Entry.Reading(in.Key).Base}}) {
+	if in.Symbol != "" && x.named(in) {
 		return true
 	}
 	tried := false
@@ -54,11 +55,17 @@ func (x *Exercise) counts(in *calc.Input) bool {
 	return !tried
 }
 
-// named reports whether a step has the symbol with that value: another value under it is no input's.
-func (x *Exercise) named(t calc.Term) bool {
-	return slices.ContainsFunc(x.Sheet.Steps, func(s calc.Step) bool {
-		return slices.ContainsFunc(s.Terms, func(of calc.Term) bool { return of.Symbol == t.Symbol && of.Is.Base == t.Is.Base })
-	})
+// named reports whether a step has an input's symbol with its value: another value under it is no input's.
+func (x *Exercise) named(in *calc.Input) bool {
+	for i := range x.Sheet.Steps {
+		terms := x.Sheet.Steps[i].Terms
+		for j := range terms {
+			if terms[j].Symbol == in.Symbol && terms[j].Is.Base == x.Entry.Reading(in.Key).Base {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // others are texts that an input could hold as well, far and near.
@@ -83,9 +90,12 @@ func (x *Exercise) others(in *calc.Input) (texts []string) {
 
 // worked is the sheet with another text in one input.
 func (x *Exercise) worked(in *calc.Input, text string) (*calc.Sheet, bool) {
-	texts := calc.Texts{}
-	maps.Copy(texts, x.Texts)
-	texts[in.Key] = text
+	texts := calc.Texts{in.Key: text}
+	for key, text := range x.Texts {
+		if key != in.Key {
+			texts[key] = text
+		}
+	}
 	e, problems := x.Calculator.Read(texts, point)
 	if len(problems) > 0 {
 		return nil, false
@@ -96,8 +106,24 @@ func (x *Exercise) worked(in *calc.Input, text string) (*calc.Sheet, bool) {
 
 // alike reports whether two sheets have the same working: each step with its figures, and the answers.
 func alike(a, b *calc.Sheet) bool {
-	return slices.EqualFunc(a.Steps, b.Steps, func(a, b calc.Step) bool {
-		return a.Expr == b.Expr && a.Gives.Is.Base == b.Gives.Is.Base &&
-			slices.EqualFunc(a.Terms, b.Terms, func(a, b calc.Term) bool { return a.Is.Base == b.Is.Base })
-	}) && slices.EqualFunc(a.Answers, b.Answers, func(a, b calc.Answer) bool { return a.Is.Base == b.Is.Base })
+	if len(a.Steps) != len(b.Steps) || len(a.Answers) != len(b.Answers) {
+		return false
+	}
+	for i := range a.Steps {
+		one, two := &a.Steps[i], &b.Steps[i]
+		if one.Expr != two.Expr || one.Gives.Is.Base != two.Gives.Is.Base || len(one.Terms) != len(two.Terms) {
+			return false
+		}
+		for j := range one.Terms {
+			if one.Terms[j].Is.Base != two.Terms[j].Is.Base {
+				return false
+			}
+		}
+	}
+	for i := range a.Answers {
+		if a.Answers[i].Is.Base != b.Answers[i].Is.Base {
+			return false
+		}
+	}
+	return true
 }

@@ -89,7 +89,10 @@ func fair(in *calc.Input, example calc.Reading, system unit.System) string {
 		}
 		return example.Text
 	}
-	asItStands := strings.NewReplacer(", ", ", ", "; ", "; ", ",", ", ", ";", "; ").Replace(example.Text)
+	asItStands := example.Text
+	if !strings.Contains(asItStands, ", ") { // so that a page can break the line
+		asItStands = strings.ReplaceAll(strings.ReplaceAll(asItStands, ",", ", "), ";", "; ")
+	}
 	if inSystem(in, example.Text, system) {
 		return asItStands
 	}
