@@ -108,10 +108,7 @@ func (d *desk) followAddress() {
 		text := fragment()
 		for _, s := range d.sections {
 			if own := d.from(text, s); own != "" && own != s.live.Link() && !d.heldByJob() {
-				d.run(s.spoil, func() {
-					s.load(own)
-					d.keep(s)
-				})
+				d.run(s.spoil, func() { s.load(own) })
 			}
 		}
 	})
