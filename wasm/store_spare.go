@@ -5,6 +5,7 @@ package main
 import (
 	"context"
 	"slices"
+	"strconv"
 
 	"github.com/hack-pad/go-indexeddb/idb"
 )
@@ -17,6 +18,9 @@ import (
 // after the browser had deleted it and the mark with it, or nothing was ever copied from it. Into that one goes what the second alone
 // has, and then the mark, in one transaction. That it was just made (an upgrade from version 0) would not do for a mark: the page may be
 // closed before everything is brought back, and the empty database that it leaves would be believed.
+//
+// The mark is an instant, renewed in the first copy before a countdown is copied and put into the second with it. So a first copy that the browser
+// has set back (a torn log whose middle it takes for its end) bears an earlier mark than the second, and is not believed in what it lacks either.
 //
 // What is left: a countdown that is removed, the browser killed before the second copy has followed, and the first one deleted when it
 // starts again. It comes back, and the page says that some did: one wait too many, where the other way round one would be missing.
@@ -96,11 +100,13 @@ func (s *store) places(ctx context.Context) (all []place, err error) {
 	return all, err
 }
 
-// fetch puts into a first copy without the mark what only the second has. It says how many countdowns that was, and whether it was anything.
+// fetch puts into a first copy without the mark, or with an earlier one than the second's, what only the second has. It says how many countdowns
+// that was, and whether it was anything.
 // It blocks.
 func (s *store) fetch(ctx context.Context, second *store) (countdowns int, back bool, err error) {
 	mark, err := s.of(entryStore).read(ctx, inStep)
-	if err != nil || mark != "" {
+	ahead, wrong := second.of(entryStore).read(ctx, inStep)
+	if err != nil || wrong != nil || mark != "" && ahead <= mark {
 		return 0, false, err
 	}
 	// Read beforehand: a transaction ends while another database is waited for.
@@ -133,7 +139,7 @@ func (s *store) fetch(ctx context.Context, second *store) (countdowns int, back 
 		}
 		return false
 	}
-	if lacked(place{entryStore, inStep}, "yes") { // no other page was first
+	if renewed(ctx, t, mark, max(ahead, stamp())) { // no other page was first
 		for i, at := range places {
 			if lacked(at, texts[i]) {
 				back = true
@@ -147,6 +153,19 @@ func (s *store) fetch(ctx context.Context, second *store) (countdowns int, back 
 		return 0, false, abort(t, err)
 	}
 	return countdowns, back, t.Await(ctx)
+}
+
+// stamp is a mark of this instant: marks are as long as one another, and the later is the greater.
+func stamp() string { return strconv.FormatInt(int64(now()), 10) }
+
+// renewed puts a mark in the place of another within a transaction, where that one still stands.
+func renewed(ctx context.Context, t *idb.Transaction, was, mark string) bool {
+	objects, err := t.ObjectStore(entryStore)
+	if err != nil {
+		return false
+	}
+	kept, err := get(ctx, objects, inStep)
+	return err == nil && kept == was && put(objects, inStep, mark) == nil
 }
 
 // follow has the second copy follow the first in what is kept under a key: a countdown at once.
@@ -204,11 +223,31 @@ func (s *store) copyOne(ctx context.Context, at place) {
 			return // made anew under the open page: it is not believed in what it lacks
 		}
 	}
-	objects, err := second.objects(idb.TransactionReadWrite)
-	if err != nil || put(objects, at.id, text) != nil {
+	mark := ""
+	if at.store == countdownStore {
+		mark = stamp()
+		marks, err := s.of(entryStore).objects(idb.TransactionReadWrite)
+		if err != nil || put(marks, inStep, mark) != nil || done(ctx, marks) != nil {
+			return
+		}
+	}
+	t, err := second.db.TransactionWithOptions(idb.TransactionOptions{Mode: idb.TransactionReadWrite, Durability: idb.DurabilityStrict}, entryStore, countdownStore)
+	if err != nil {
 		return
 	}
-	if t, err := objects.Transaction(); err == nil {
-		t.Await(ctx)
+	if objects, err := t.ObjectStore(at.store); err == nil && put(objects, at.id, text) == nil {
+		if marks, err := t.ObjectStore(entryStore); err == nil && mark != "" {
+			put(marks, inStep, mark)
+		}
 	}
+	t.Await(ctx)
+}
+
+// done waits until a transaction is complete.
+func done(ctx context.Context, objects *idb.ObjectStore) error {
+	t, err := objects.Transaction()
+	if err == nil {
+		err = t.Await(ctx)
+	}
+	return err
 }
