@@ -10,6 +10,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -80,6 +81,11 @@ func TestPictureSize(t *testing.T) {
 	for _, held := range webps(t) {
 		check("webp", held)
 	}
+	// A table of codes may stand before the frame (ITU-T T.81, B.2.4), and is no frame, though its mark is among theirs.
+	held := encoded(t, 640, 481)["jpeg"]
+	at := bytes.Index(held, []byte("\xff\xc4"))
+	end := at + 2 + int(held[at+2])<<8 + int(held[at+3])
+	check("jpeg", slices.Concat(held[:2], held[at:end], held[2:at], held[end:]))
 }
 
 // What names a kind that it is not, is cut short, or is no base64, is no picture; nor is an image that opens into more pixels than a phone should be
@@ -102,22 +108,23 @@ func TestPicturesThatAreNotTaken(t *testing.T) {
 	_, problems = job.Read(record(most))
 	assert.Empty(t, problems)
 	for bad, want := range map[string]string{
-		dataURL("jpeg", held["png"]):               "no JPEG, PNG or WebP",
-		dataURL("png", held["jpeg"]):               "no JPEG, PNG or WebP",
-		dataURL("webp", held["png"]):               "no JPEG, PNG or WebP",
-		dataURL("gif", []byte("GIF89a")):           "no JPEG, PNG or WebP",
-		dataURL("svg+xml", []byte("<svg/>")):       "no JPEG, PNG or WebP",
-		dataURL("png", held["png"][:20]):           "no JPEG, PNG or WebP",
-		dataURL("jpeg", held["jpeg"][:100]):        "no JPEG, PNG or WebP",
-		good[:len(good)-1]:                         "no JPEG, PNG or WebP",
-		good[:60] + "=" + good[61:]:                "no JPEG, PNG or WebP",
-		good[:60] + "\\" + good[61:]:               "no JPEG, PNG or WebP",
-		"data:image/png;base64,":                   "no JPEG, PNG or WebP",
-		"data:text/html;base64,PHNjcmlwdD4=":       "no JPEG, PNG or WebP",
-		"javascript:alert(1)":                      "no JPEG, PNG or WebP",
-		dataURL("png", huge):                       "30000 by 30000",
-		large:                                      "2049 by 1",
-		good + strings.Repeat("A", job.MaxPicture): "more than 400000",
+		dataURL("jpeg", held["png"]):                        "no JPEG, PNG or WebP",
+		dataURL("png", held["jpeg"]):                        "no JPEG, PNG or WebP",
+		dataURL("webp", held["png"]):                        "no JPEG, PNG or WebP",
+		dataURL("gif", []byte("GIF89a")):                    "no JPEG, PNG or WebP",
+		dataURL("svg+xml", []byte("<svg/>")):                "no JPEG, PNG or WebP",
+		dataURL("png", held["png"][:20]):                    "no JPEG, PNG or WebP",
+		dataURL("jpeg", held["jpeg"][:100]):                 "no JPEG, PNG or WebP",
+		good[:len(good)-1]:                                  "no JPEG, PNG or WebP",
+		good[:60] + "=" + good[61:]:                         "no JPEG, PNG or WebP",
+		good[:60] + "\\" + good[61:]:                        "no JPEG, PNG or WebP",
+		"data:image/png;base64,":                            "no JPEG, PNG or WebP",
+		"data:text/html;base64,PHNjcmlwdD4=":                "no JPEG, PNG or WebP",
+		"javascript:alert(1)":                               "no JPEG, PNG or WebP",
+		dataURL("png", huge):                                "30000 by 30000",
+		large:                                               "2049 by 1",
+		dataURL("png", encoded(t, 1, job.MaxSide+1)["png"]): "1 by 2049",
+		good + strings.Repeat("A", job.MaxPicture):          "more than 400000",
 	} {
 		j, problems := job.Read(record(bad))
 		assert.Nil(t, j, bad[:15])
